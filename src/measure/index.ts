@@ -1,0 +1,1 @@
+export type { Measured, Part, Shape } from './measured.ts'

@@ -1,0 +1,2 @@
+export { Refusal, type RefusalFacts } from './refusal.ts'
+export * from './tags.ts'

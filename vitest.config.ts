@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  test: {
+    include: ['test/**/*.test.ts', 'test/**/*.test.tsx'],
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+    reporters: ['default'],
+    pool: 'forks',
+    maxWorkers: 2,
+  },
+})
