@@ -1,0 +1,10 @@
+export type {
+  Adjuster,
+  AdjustRefusal,
+  Eccentric,
+  Looks,
+  ShimPack,
+  SlottedBolt,
+  TieRodThread,
+  View,
+} from './adjuster.ts'
