@@ -43,7 +43,14 @@ export const NmPerRad = (value: number): NewtonMetrePerRadian => value as Newton
 /** Turns of a thread. @source definition */
 export const turn = (value: number): Turn => value as Turn
 
+/** A torque given in pound-force feet. @source NIST SP 811 (2008), B.8 */
+export const lbfFt = (value: number): NewtonMetre => (value * 0.45359237 * 9.80665 * 0.3048) as NewtonMetre
+/** A torque given in pound-force inches. @source NIST SP 811 (2008), B.8 */
+export const lbfIn = (value: number): NewtonMetre => (value * 0.45359237 * 9.80665 * 0.0254) as NewtonMetre
+
 /** Radians as a plain number of degrees, for printing and for files. @source NIST SP 811 (2008), B.8 */
 export const inDegrees = (angle: number): number => (angle * 180) / Math.PI
 /** Metres as a plain number of millimetres, for printing and for files. @source definition */
 export const inMillimetres = (length: number): number => length * 1000
+/** Metres as a plain number of inches. @source NIST SP 811 (2008), B.8 */
+export const inInches = (length: number): number => length / 0.0254
