@@ -1,3 +1,7 @@
+export type { LinkageRefusal } from './linkage-refusal.ts'
+export { displaceable, displaced, type Mechanism, mechanism } from './mechanism.ts'
+export { mirrorPoint } from './mirror-point.ts'
+export { motionCurve } from './motion-curve.ts'
 export type {
   CornerPoints,
   Displacement,
@@ -10,6 +14,12 @@ export type {
   WheelAtDesign,
 } from './points.ts'
 export type { Pose } from './pose.ts'
+export { poseAt } from './pose-at.ts'
+export { rackForSide } from './rack-for-side.ts'
+export { rackRange } from './rack-range.ts'
+export { steerCurve } from './steer-curve.ts'
+export { sumOfDisplacements } from './sum-of-displacements.ts'
+export { travelRange } from './travel-range.ts'
 export {
   type AxleEnd,
   type AxleReading,

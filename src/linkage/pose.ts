@@ -28,4 +28,6 @@ export interface Pose extends Drive {
   readonly strutLength: Metre | null
   /** Largest link error left, m. */
   readonly residual: Metre
+  /** Turn of the knuckle from its design attitude: unit quaternion w, x, y, z. Present in every computed pose. */
+  readonly turn?: readonly [number, number, number, number]
 }

@@ -1,0 +1,69 @@
+import { type Metre, metre } from '../quantity/index.ts'
+import { checkFinite } from './check-points.ts'
+import { type Followed, follow } from './follow.ts'
+import type { Mechanism } from './mechanism.ts'
+import { formSize } from './numeric-form.ts'
+import type { Drive } from './points.ts'
+import type { Pose } from './pose.ts'
+import { poseOfState } from './pose-of-state.ts'
+import { unreachable } from './unreachable.ts'
+import type { Way } from './walk.ts'
+
+/**
+ * The pose of a corner at a travel and rack: followed without a jump from the design pose, along the straight
+ * way in travel, rack and displacement, so the branch is kept.
+ *
+ * @throws {Refusal} `not-finite`; `bad-input`; `unreachable` past the fold; `degenerate` when the wheel would lie flat
+ * @source own derivation: docs/methods/pose-of-a-corner.md
+ */
+export function poseAt(m: Mechanism, drive: Drive): Pose {
+  const { travel, rack } = checkedDrive(drive)
+  const found = followTo(m, { travel, rack })
+  if (!found.arrived) throw unreachable(m, { travel, rack }, found)
+  return poseOfState(m, found.state, { travel, rack })
+}
+
+/** Travel and rack are finite numbers. */
+export function checkedDrive({ travel, rack }: Drive): { travel: Metre; rack: Metre } {
+  checkFinite({ travel, rack }, '')
+  return { travel, rack }
+}
+
+/** Follows from the design pose to a drive and the mechanism's displacement. */
+export function followTo(m: Mechanism, { travel, rack }: Drive): Followed {
+  return follow(
+    m,
+    wayTo(m, { travel, rack }),
+    designState(m),
+    travel === 0 && rack === 0 && !isDisplaced(m) ? 0 : 1,
+  )
+}
+
+/** Follows first the displacement alone, to a state of the displaced corner at travel 0, rack 0. */
+export function followDisplacement(m: Mechanism): Followed {
+  return followTo(m, { travel: metre(0), rack: metre(0) })
+}
+
+/** State of the design pose. */
+export const designState = (m: Mechanism): Float64Array => Float64Array.of(...m.home, 1, 0, 0, 0)
+
+/** Whether any number of the form differs from the design. */
+export const isDisplaced = (m: Mechanism): boolean => m.form.some((x, i) => x !== m.design[i])
+
+function wayTo(m: Mechanism, { travel, rack }: Drive): Way {
+  let rate: Float64Array | null = null
+  let largest = 0
+  if (isDisplaced(m)) {
+    rate = new Float64Array(formSize)
+    for (let i = 0; i < formSize; i++) {
+      rate[i] = m.form[i]! - m.design[i]!
+      largest = Math.max(largest, Math.abs(rate[i]!))
+    }
+  }
+  return {
+    travel: [0, travel],
+    rack: [0, rack],
+    form: [m.design, rate],
+    worth: Math.hypot(travel, rack, largest) || 1,
+  }
+}
