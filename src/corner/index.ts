@@ -1,0 +1,32 @@
+export { adjustersOf } from './adjusters-of.ts'
+export { type Bush, bushesOf } from './bushes-of.ts'
+export { closestName } from './closest-name.ts'
+export { cornerPoints } from './corner-points.ts'
+export { type Corner, type CornerFile, cornerSchema } from './corner-schema.ts'
+export { fieldPath } from './field-path.ts'
+export { newestFormat, readFile } from './file-schema.ts'
+export type { Fixed } from './fixed.ts'
+export { jointLetters } from './joint-letters.ts'
+export { readJsonText } from './json-text.ts'
+export { familyOf, type Layout, layouts } from './layouts.ts'
+export { fileHead, nameText, words } from './names-schema.ts'
+export { type CornerRefusal, parseClock } from './parse-clock.ts'
+export { linkNames, pointNames } from './point-names.ts'
+export { pointSpreads } from './point-spreads.ts'
+export {
+  type Typed,
+  typedAngle,
+  typedClock,
+  typedDistance,
+  typedLength,
+  typedPositive,
+  typedPressure,
+  typedShare,
+  typedToe,
+  typedTorque,
+  typedTurns,
+} from './quantity-schema.ts'
+export { readCorner } from './read-corner.ts'
+export { bad, good, type Problem, type Reading } from './reading.ts'
+export type { Seen } from './seen.ts'
+export { writeCorner } from './write-corner.ts'
