@@ -1,0 +1,6 @@
+export { limitKeys } from './limit-keys.ts'
+export { type Limit, limitsOf } from './limits-of.ts'
+export { readSpec } from './read-spec.ts'
+export { specAgainstCorner } from './spec-against-corner.ts'
+export { type Spec, type SpecFile, specSchema } from './spec-schema.ts'
+export { writeSpec } from './write-spec.ts'

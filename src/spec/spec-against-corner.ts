@@ -1,0 +1,36 @@
+import { type Corner, closestName, type Problem } from '../corner/index.ts'
+import type { Spec } from './spec-schema.ts'
+
+/**
+ * What a spec sheet says of a corner that the corner model does not have: a tightening or a wear limit for
+ * a joint that is not there, ride heights measured in another way.
+ *
+ * @source definition
+ * @example specAgainstCorner(spec, corner) // []
+ */
+export function specAgainstCorner(spec: Spec, corner: Corner): readonly Problem[] {
+  const found: Problem[] = []
+  const joints = Object.keys(corner.joints)
+  const mustBe = (joint: string, field: string) => {
+    if (joints.includes(joint)) return
+    const close = closestName(joint, joints)
+    found.push({
+      field,
+      wrong: `The corner model "${corner.name}" has no joint "${joint}".`,
+      right: close ? `"${close}", if that is meant` : `one of ${joints.map((j) => `"${j}"`).join(', ')}`,
+    })
+  }
+  for (const joint of Object.keys(spec.tightening?.[corner.axle] ?? {}))
+    mustBe(joint, `tightening.${corner.axle}.${joint}`)
+  spec.wear?.forEach((limit, i) => {
+    if (limit.joint !== undefined && limit.axle === corner.axle) mustBe(limit.joint, `wear[${i}].joint`)
+  })
+  if (spec.rideHeight && corner.rideHeight && spec.rideHeight.measured !== corner.rideHeight.measured)
+    found.push({
+      field: 'rideHeight.measured',
+      wrong: `The spec sheet measures the ride height “${spec.rideHeight.measured}”, the corner model “${corner.rideHeight.measured}”.`,
+      right:
+        'the same two points in both, in the same words; a height between other points is another height',
+    })
+  return found
+}
