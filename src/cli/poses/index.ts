@@ -1,0 +1,1 @@
+export { type PosesAnswer, posesOf } from './poses-of.ts'
