@@ -7,9 +7,9 @@ import type { ReadOptions } from './read-quantity.ts'
 import type { Metre, Radian } from './tags.ts'
 import { toeFromLength } from './toe-as-length.ts'
 
-/** What a caller may say when toe is read. */
+/** What a caller may say when toe is read. @source definition */
 export interface ToeOptions extends ReadOptions {
-  /** Diameter at which a length of toe is measured, m. @source definition */
+  /** Diameter at which a length of toe is measured, m. */
   readonly diameter?: Metre | undefined
 }
 

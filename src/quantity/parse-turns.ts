@@ -2,9 +2,9 @@ import { quantityRefusal } from './quantity-refusal.ts'
 import { type ReadOptions, readQuantity } from './read-quantity.ts'
 import { type Turn, turn } from './tags.ts'
 
-/** What a caller may say when turns are read. */
+/** What a caller may say when turns are read. @source definition */
 export interface TurnOptions extends ReadOptions {
-  /** Flats of the hexagon or square that is turned; without it "2 flats" is refused. @source definition */
+  /** Flats of the hexagon or square that is turned; without it "2 flats" is refused. */
   readonly flatsPerTurn?: number | undefined
 }
 

@@ -36,7 +36,7 @@ export function readNumber(token: string, { pointGroups = false } = {}): NumberR
     if (last === ' ' || marks.length > 1)
       return groups ? number(joined) : { wrong: 'its groups of digits are not groups of three' }
     const decimal = digits.replace(',', '.')
-    if (groups && (last === ',' || pointGroups))
+    if (groups && power === '' && (last === ',' || pointGroups))
       return { either: [Number(decimal + power), Number(joined + power)] }
     return number(decimal)
   }

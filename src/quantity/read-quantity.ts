@@ -3,7 +3,7 @@ import { type QuantityRefusal, quantityRefusal } from './quantity-refusal.ts'
 import { readTerms, type Term } from './read-terms.ts'
 import { chains, type Kind, kindNouns, type Unit, units } from './units.ts'
 
-/** What a caller may say when a text is read. */
+/** What a caller may say when a text is read. @source definition */
 export interface ReadOptions {
   /** Field the text stands in; named in a refusal. */
   readonly at?: string | undefined

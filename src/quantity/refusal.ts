@@ -1,4 +1,4 @@
-/** What a refusal carries besides its sentence. */
+/** What a refusal carries besides its sentence. @source definition */
 export interface RefusalFacts<Code extends string = string> {
   /** Closed union per room. */
   readonly code: Code
