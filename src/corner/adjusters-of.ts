@@ -11,7 +11,6 @@ import { pointNames } from './point-names.ts'
  * room's, directions have length 1, a play that is not given is 0.
  *
  * @source definition
- * @example adjustersOf(corner).map((a) => a.id) // ['lower-front-eccentric', 'lower-rear-eccentric', 'tie-rod']
  */
 export function adjustersOf(corner: Corner): readonly Adjuster[] {
   return Object.entries(corner.adjusters).map(([id, adjuster]) => adjusterOf(corner, id, adjuster))

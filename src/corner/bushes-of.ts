@@ -4,7 +4,7 @@ import { jointLetters } from './joint-letters.ts'
 import { familyOf } from './layouts.ts'
 import { pointNames } from './point-names.ts'
 
-/** A rubber bush of a corner, and the bolt that clamps it. */
+/** A rubber bush of a corner, and the bolt that clamps it. @source definition */
 export interface Bush {
   /** The joint's name in the file. */
   readonly joint: string
@@ -31,7 +31,6 @@ export interface Bush {
  * The bushes of a corner model.
  *
  * @source definition
- * @example bushesOf(corner)[0].pivot // 'lowerFrontInner'
  */
 export function bushesOf(corner: Corner): readonly Bush[] {
   const names = pointNames[familyOf(corner.layout)]

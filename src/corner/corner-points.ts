@@ -11,7 +11,6 @@ import { pointNames } from './point-names.ts'
  *
  * @throws {Refusal} `no-such-point` when a corner that was made by hand lacks a point of its layout
  * @source definition
- * @example cornerPoints(corner).layout // 'double wishbone'
  */
 export function cornerPoints(corner: Corner): CornerPoints {
   const family = familyOf(corner.layout)

@@ -198,7 +198,7 @@ export const cornerSchema = z.strictObject({
     .describe('What keeps stored energy in: each list holds by itself while all its joints hold.'),
 })
 
-/** A corner model as it stands in a file. */
+/** A corner model as it stands in a file. @source definition */
 export type CornerFile = z.input<typeof cornerSchema>
-/** A corner model inside: the same shape, SI numbers in place of texts. */
+/** A corner model inside: the same shape, SI numbers in place of texts. @source definition */
 export type Corner = Fixed<z.output<typeof cornerSchema>>

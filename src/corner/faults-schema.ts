@@ -9,10 +9,15 @@ type Issue = z.core.$ZodIssue
  * What a schema found, in the words of a file: every issue one problem (an unknown member each its own).
  *
  * @param json the value that was read, to say what stands there
+ * @param at where that value stands in the file
  * @source definition
  */
-export function faultsOf(issues: readonly Issue[], json: unknown): readonly Problem[] {
-  return issues.flatMap((issue) => problems(issue, json))
+export function faultsOf(
+  issues: readonly Issue[],
+  json: unknown,
+  at: readonly PropertyKey[] = [],
+): readonly Problem[] {
+  return issues.flatMap((issue) => problems(issue, json, at))
 }
 
 /**
@@ -57,13 +62,13 @@ const oneOf = (values: readonly unknown[]): string =>
     ? JSON.stringify(values[0])
     : `one of ${values.map((value) => JSON.stringify(value)).join(', ')}`
 
-function problems(issue: Issue, json: unknown): Problem[] {
-  const field = fieldPath(issue.path)
+function problems(issue: Issue, json: unknown, at: readonly PropertyKey[]): Problem[] {
+  const field = fieldPath([...at, ...issue.path])
   const there = valueAt(json, issue.path)
   switch (issue.code) {
     case 'unrecognized_keys':
       return issue.keys.map((key) => ({
-        field: fieldPath([...issue.path, key]),
+        field: fieldPath([...at, ...issue.path, key]),
         wrong: `This format has no member "${key}" here.`,
         right: instead(key, issue.message.split('|').filter(Boolean)),
       }))

@@ -4,7 +4,7 @@ import { bad, good, type Problem, type Reading } from './reading.ts'
 import type { Seen } from './seen.ts'
 import { withoutFaults } from './without-faults.ts'
 
-/** The version of the four formats that this program writes. */
+/** The version of the four formats that this program writes. @source definition */
 export const newestFormat = 1
 
 /**

@@ -11,6 +11,7 @@ export { readJsonText } from './json-text.ts'
 export { familyOf, type Layout, layouts } from './layouts.ts'
 export { fileHead, moment, nameText, words } from './names-schema.ts'
 export { type CornerRefusal, parseClock } from './parse-clock.ts'
+export { readPart } from './part-schema.ts'
 export { linkNames, pointNames } from './point-names.ts'
 export { pointSpreads } from './point-spreads.ts'
 export {

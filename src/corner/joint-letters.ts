@@ -6,7 +6,6 @@ import type { Corner } from './corner-schema.ts'
  *
  * @returns letter by joint
  * @source definition
- * @example jointLetters(corner)['lower-front-bolt'] // 'A'
  */
 export function jointLetters(corner: Corner): Readonly<Record<string, string>> {
   const placed = Object.keys(corner.joints).filter((id) => corner.joints[id]!.at !== undefined)

@@ -1,6 +1,6 @@
 import type { Family } from './point-names.ts'
 
-/** What a corner is built like, as a file says it: the linkage, and for wishbones what carries the spring. */
+/** What a corner is built like, as a file says it: the linkage, and for wishbones what carries the spring. @source definition */
 export const layouts = [
   'double-wishbone, coil on lower arm',
   'double-wishbone, coil on upper arm',
@@ -9,7 +9,7 @@ export const layouts = [
   'five-link',
 ] as const
 
-/** One of `layouts`. */
+/** One of `layouts`. @source definition */
 export type Layout = (typeof layouts)[number]
 
 /**

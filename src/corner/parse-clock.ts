@@ -1,6 +1,6 @@
 import { type Radian, Refusal, rad } from '../quantity/index.ts'
 
-/** Why the corner room says no where a single text or name is asked about. */
+/** Why the corner room says no where a single text or name is asked about. @source definition */
 export type CornerRefusal = 'not-a-clock' | 'no-such-point'
 
 /**

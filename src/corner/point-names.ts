@@ -35,7 +35,7 @@ export const pointNames: Readonly<Record<Family, Readonly<Record<string, string>
   'five-link': { ...fiveLink, 'wheel-centre': 'wheelCentre' },
 }
 
-/** Which two points a link runs between, and what the linkage room calls its length. */
+/** Which two points a link runs between, and what the linkage room calls its length. @source definition */
 export const linkNames: Readonly<Record<Family, readonly (readonly [string, string, string])[]>> = {
   'double wishbone': [
     ['upper-front-pivot', 'upper-outer', 'upperFront'],

@@ -9,7 +9,6 @@ import { pointNames } from './point-names.ts'
  *
  * @returns m, one figure for x, y and z of a point
  * @source definition
- * @example pointSpreads(corner).lowerOuter // 0.004
  */
 export function pointSpreads(corner: Corner): Readonly<Record<string, Metre>> {
   const spreads: Record<string, Metre> = {}

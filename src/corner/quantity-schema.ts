@@ -16,7 +16,7 @@ import {
 import { parseClock } from './parse-clock.ts'
 import { plainDigits } from './plain-digits.ts'
 
-/** A quantity as it was typed, and what it means in SI. */
+/** A quantity as it was typed, and what it means in SI. @source definition */
 export interface Typed<N extends number = number> {
   readonly text: string
   readonly value: N

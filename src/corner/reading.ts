@@ -1,4 +1,4 @@
-/** One thing that is wrong in a file or a form: where, what, and what would be right. */
+/** One thing that is wrong in a file or a form: where, what, and what would be right. @source definition */
 export interface Problem {
   /** Path of the member: `points.lower-outer.at[1]`; for broken JSON the line and column. */
   readonly field: string
@@ -8,7 +8,7 @@ export interface Problem {
   readonly right: string
 }
 
-/** What comes out of a file: the value, or everything that is wrong with it at once. Never half of each. */
+/** What comes out of a file: the value, or everything that is wrong with it at once. Never half of each. @source definition */
 export type Reading<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly problems: readonly Problem[] }

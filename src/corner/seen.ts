@@ -1,4 +1,4 @@
-/** A value any part of which may be absent: what is left of a file once its faulty members are taken out. */
+/** A value any part of which may be absent: what is left of a file once its faulty members are taken out. @source definition */
 export type Seen<T> = T extends string | number | boolean | null
   ? T | undefined
   : T extends readonly (infer U)[]

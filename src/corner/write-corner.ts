@@ -4,7 +4,6 @@ import { type Corner, type CornerFile, cornerSchema } from './corner-schema.ts'
  * A corner model as a file's value: quantities as text, lengths in mm, angles in degrees, twelve digits.
  *
  * @source own derivation: docs/methods/formats.md
- * @example writeCorner(corner).wheel.loadedRadius // '331 mm'
  */
 export function writeCorner(corner: Corner): CornerFile {
   return cornerSchema.encode(corner as Parameters<typeof cornerSchema.encode>[0])

@@ -1,0 +1,103 @@
+import * as z from 'zod'
+import { nameText, typedClock, typedLength, typedPositive, typedPressure, words } from '../corner/index.ts'
+import { readingData } from './reading-schema.ts'
+import { typedSetting } from './setting-schema.ts'
+import { wheelNames } from './wheel-name.ts'
+
+const wheel = z.enum(wheelNames)
+const oneOrMore = <T extends z.ZodType>(quantity: T) => z.array(quantity).min(1)
+
+const opened = z.strictObject({
+  number: words.describe('The job’s short number, such as "7-0412".'),
+  vehicle: words,
+  complaint: words,
+  corners: z.strictObject({ front: nameText, rear: nameText.optional() }).describe('Corner models by id.'),
+  spec: nameText.optional(),
+  kit: nameText.optional(),
+  mileage: words.optional(),
+  invented: z.boolean().optional().describe('True for a demo: nothing in it was measured.'),
+})
+
+const rideHeight = z.strictObject({
+  wheel,
+  when: z.enum(['before lifting', 'settled', 'hanging']),
+  reads: oneOrMore(typedPositive),
+  instrument: nameText.optional(),
+})
+
+const asFound = z.strictObject({
+  adjuster: nameText,
+  wheel,
+  setting: typedSetting.optional(),
+  clock: typedClock.optional().describe('Where the mark of a washer stands.'),
+  fitted: z.enum(['as drawn', 'turned round']).optional(),
+  exposedThread: typedLength.optional(),
+  jointToThread: typedLength.optional(),
+  remark: words.optional(),
+})
+
+const play = z.strictObject({
+  joint: nameText,
+  wheel,
+  direction: z.enum(['up and down', 'in and out', 'fore and aft']).optional(),
+  reads: oneOrMore(typedLength),
+  instrument: nameText.optional(),
+})
+
+const round = z.strictObject({
+  number: z.int().min(1),
+  purpose: z.enum(['as found', 'provisional', 'proving']),
+  settled: z.boolean().describe('Rolled and jounced, or on slip plates, before it was read.'),
+})
+
+const moved = z.strictObject({
+  adjuster: nameText,
+  wheel,
+  from: typedSetting.optional(),
+  to: typedSetting.optional(),
+  by: typedSetting.optional(),
+})
+
+const correction = z.strictObject({
+  of: z.union([z.int().min(0), z.string().regex(/^[0-9a-f]{64}$/)], {
+    error: () => 'the number of an earlier entry (the first is 0), or its id',
+  }),
+  data: z
+    .record(z.string(), z.unknown())
+    .describe('Members that replace those of the entry; null takes one out (RFC 7396).'),
+  why: words.optional(),
+})
+
+/**
+ * What each kind of entry holds. A kind or a member is only ever added.
+ *
+ * @source own derivation: docs/methods/formats.md
+ */
+export const entryData = {
+  opened,
+  'set pressures': z.strictObject({ front: typedPressure, rear: typedPressure }),
+  'ride height': rideHeight,
+  floor: z.strictObject({ bay: words }),
+  'as found': asFound,
+  play,
+  round,
+  reading: readingData,
+  moved,
+  'part renewed': z.strictObject({
+    part: nameText,
+    wheels: oneOrMore(wheel),
+    lot: words.optional(),
+    remark: words.optional(),
+  }),
+  'caution acknowledged': z.strictObject({ caution: words }),
+  note: z.strictObject({ text: words }),
+  correction,
+} as const
+
+/** A kind of entry that this version knows. @source definition */
+export type EntryKind = keyof typeof entryData
+/** What an entry of a kind holds, SI beside what was typed. @source definition */
+export type EntryData<K extends EntryKind> = z.output<(typeof entryData)[K]>
+
+/** All kinds that this version knows. @source definition */
+export const entryKinds = Object.keys(entryData) as readonly EntryKind[]

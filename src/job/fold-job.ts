@@ -1,0 +1,191 @@
+import { effectiveData } from './effective-data.ts'
+import type { Entry } from './entry.ts'
+import { heightTroubles } from './height-troubles.ts'
+import type { AsFoundFact, JobState, MoveFact, ReadingFact, Round, Told, Trouble } from './job-state.ts'
+import { readEntry } from './read-entry.ts'
+import { type SettingBook, withAsFound, withMove } from './setting-book.ts'
+import { typingsOf } from './typings-of.ts'
+
+type Loose<T> = { -readonly [K in keyof T]: T[K] extends readonly (infer U)[] ? U[] : T[K] }
+
+/**
+ * A job as it stands, out of its log and nothing else. Pure: the same entries give the same state. The order
+ * is the log's own, never the clock's; corrections are laid over what they correct; what conflicts or cannot
+ * be read is listed in `troubles` instead of being decided in silence.
+ *
+ * @param entries the log, in causal order
+ * @source own derivation: docs/methods/formats.md
+ * @example foldJob([]).rounds.length // 0
+ */
+export function foldJob(entries: readonly Entry[]): JobState {
+  const state: Loose<Omit<JobState, 'settings'>> = {
+    opened: null,
+    pressures: null,
+    bay: null,
+    heights: [],
+    play: [],
+    asFound: [],
+    moves: [],
+    renewed: [],
+    rounds: [],
+    cautions: [],
+    notes: [],
+    corrections: [],
+    newer: [],
+    troubles: [],
+  }
+  let book: SettingBook = new Map()
+  let round: OpenRound | null = null
+  const close = () => {
+    if (round) state.rounds.push(round)
+  }
+
+  for (const [entry, { data: raw, correctedBy }] of effectiveData(entries).entries()) {
+    const { kind, at } = entries[entry]!
+    const read = readEntry(kind, raw, ['entries', entry, 'data'])
+    if (read.kind === 'newer') {
+      state.newer.push({ entry, kind })
+      continue
+    }
+    if (read.kind === 'faulty') {
+      state.troubles.push(
+        ...read.problems.map(({ field, wrong, right }) =>
+          faulty(entry, correctedBy, { field, wrong, right }),
+        ),
+      )
+      continue
+    }
+    const told: Told = {
+      entry,
+      at: at ?? null,
+      round: round?.number ?? 0,
+      typings: typingsOf(read.data, entry),
+      correctedBy,
+    }
+    switch (read.kind) {
+      case 'opened':
+        if (state.opened) state.troubles.push(twice(entry, state.opened.entry))
+        else state.opened = { ...told, ...read.data }
+        break
+      case 'set pressures':
+        state.pressures = { ...told, ...read.data }
+        break
+      case 'floor':
+        state.bay = { ...told, ...read.data }
+        break
+      case 'ride height':
+        state.heights.push({ ...told, ...read.data })
+        break
+      case 'play':
+        state.play.push({ ...told, ...read.data })
+        break
+      case 'as found': {
+        const fact: AsFoundFact = { ...told, ...read.data }
+        const next = withAsFound(book, fact, state.asFound)
+        book = next.book
+        state.troubles.push(...next.troubles)
+        state.asFound.push(fact)
+        break
+      }
+      case 'round': {
+        if (round && read.data.number <= round.number)
+          state.troubles.push(notLater(entry, read.data.number, round.number))
+        close()
+        round = { ...read.data, entry, readings: [], moves: [], settings: [] }
+        break
+      }
+      case 'reading': {
+        round ??= {
+          number: 0,
+          purpose: 'as found',
+          settled: false,
+          entry: null,
+          readings: [],
+          moves: [],
+          settings: [],
+        }
+        if (round.stale !== undefined) state.troubles.push(afterChange(entry, round.stale))
+        if (round.readings.length === 0) round.settings = [...book.values()]
+        const fact: ReadingFact = { ...told, observation: read.data }
+        round.readings.push(fact)
+        break
+      }
+      case 'moved': {
+        const fact: MoveFact = { ...told, ...read.data }
+        const next = withMove(book, fact)
+        book = next.book
+        state.troubles.push(...next.troubles)
+        state.moves.push(fact)
+        if (round) {
+          round.moves.push(fact)
+          if (round.readings.length > 0) round.stale ??= entry
+        }
+        break
+      }
+      case 'part renewed':
+        state.renewed.push({ ...told, ...read.data })
+        if (round && round.readings.length > 0) round.stale ??= entry
+        break
+      case 'caution acknowledged':
+        state.cautions.push({ ...told, ...read.data })
+        break
+      case 'note':
+        state.notes.push({ ...told, ...read.data })
+        break
+      case 'correction': {
+        const { of } = read.data
+        if (typeof of === 'number' && of < entry) state.corrections.push({ entry, of })
+        else state.troubles.push(noSuchEntry(entry, of))
+      }
+    }
+  }
+  close()
+  state.troubles.push(...heightTroubles(state.heights))
+  const settings = [...book.values()]
+  return {
+    ...state,
+    rounds: state.rounds.map((r, i) =>
+      r.readings.length === 0 && i === state.rounds.length - 1 ? { ...r, settings } : r,
+    ),
+    settings,
+  }
+}
+
+type OpenRound = Loose<Round> & {
+  /** The entry that changed something after readings were taken. */
+  stale?: number
+}
+
+const faulty = (
+  entry: number,
+  correctedBy: readonly number[],
+  problem: { field: string; wrong: string; right: string },
+): Trouble => ({
+  entries: [entry, ...correctedBy],
+  sentence: `${problem.field}: ${problem.wrong}`,
+  remedy: `Right would be: ${problem.right}.`,
+})
+
+const twice = (entry: number, first: number): Trouble => ({
+  entries: [first, entry],
+  sentence: 'The job was opened twice.',
+  remedy: 'Correct the first entry instead of opening the job again.',
+})
+
+const notLater = (entry: number, number: number, last: number): Trouble => ({
+  entries: [entry],
+  sentence: `Round ${number} follows round ${last}.`,
+  remedy: 'Give a round a higher number than the one before it.',
+})
+
+const afterChange = (entry: number, change: number): Trouble => ({
+  entries: [change, entry],
+  sentence: 'Something was moved or renewed between two readings of one round.',
+  remedy: 'Open a new round and read everything again that the change may have touched.',
+})
+
+const noSuchEntry = (entry: number, of: number | string): Trouble => ({
+  entries: [entry],
+  sentence: `The correction names entry ${of}, which does not stand before it.`,
+  remedy: 'Name an earlier entry by its number, counted from 0.',
+})

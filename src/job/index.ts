@@ -1,0 +1,23 @@
+export { type EntryData, type EntryKind, entryKinds } from './entries-schema.ts'
+export type { Entry, Job } from './entry.ts'
+export { foldJob } from './fold-job.ts'
+export { type JobFile, jobSchema } from './job-schema.ts'
+export type {
+  AsFoundFact,
+  HeightFact,
+  JobState,
+  MoveFact,
+  PlayFact,
+  ReadingFact,
+  RenewedFact,
+  Round,
+  Setting,
+  Told,
+  Trouble,
+  Typing,
+} from './job-state.ts'
+export { readJob } from './read-job.ts'
+export type { TypedSetting } from './setting-schema.ts'
+export { type WheelName, wheelNames, wheelPlace } from './wheel-name.ts'
+export { type FieldCorrection, withCorrection } from './with-correction.ts'
+export { writeJob } from './write-job.ts'

@@ -1,0 +1,46 @@
+import { closestName, fieldPath, type Problem, readPart } from '../corner/index.ts'
+import { type EntryData, type EntryKind, entryData, entryKinds } from './entries-schema.ts'
+
+/** An entry's data after decoding, or what is wrong with it, or a kind that this version does not know. */
+export type EntryReading =
+  | { [K in EntryKind]: { readonly kind: K; readonly data: EntryData<K> } }[EntryKind]
+  | { readonly kind: 'newer' }
+  | { readonly kind: 'faulty'; readonly problems: readonly Problem[] }
+
+/**
+ * One entry's data, decoded by its kind. A kind that is one slip of the pen from a known one is a fault,
+ * any other unknown kind is taken for a newer version's.
+ *
+ * @param path where the data stands in the file: ['entries', 3, 'data']
+ * @source definition
+ */
+export function readEntry(kind: string, data: unknown, path: readonly PropertyKey[]): EntryReading {
+  if (!Object.hasOwn(entryData, kind)) {
+    const close = closestName(kind, entryKinds)
+    if (close === null) return { kind: 'newer' }
+    const problem = {
+      field: `entries[${String(path[1])}].kind`,
+      wrong: `There is no kind of entry "${kind}".`,
+      right: `"${close}", if that is meant`,
+    }
+    return { kind: 'faulty', problems: [problem] }
+  }
+  const known = kind as EntryKind
+  const read = readPart(data, entryData[known], path)
+  const slips = read.ok && known === 'moved' ? moveSlips(read.value as EntryData<'moved'>, path) : []
+  if (slips.length > 0) return { kind: 'faulty', problems: slips }
+  return (
+    read.ok ? { kind: known, data: read.value } : { kind: 'faulty', problems: read.problems }
+  ) as EntryReading
+}
+
+function moveSlips({ to, by }: EntryData<'moved'>, path: readonly PropertyKey[]): readonly Problem[] {
+  if ((to === undefined) !== (by === undefined)) return []
+  return [
+    {
+      field: fieldPath(path),
+      wrong: to === undefined ? 'It says neither "to" nor "by".' : 'It says both "to" and "by".',
+      right: 'the new setting under "to", or the change under "by"',
+    },
+  ]
+}
