@@ -1,0 +1,51 @@
+import { checkAdjuster, displacementOf } from '../adjust/index.ts'
+import { mechanism } from '../linkage/index.ts'
+import { Refusal } from '../quantity/index.ts'
+import { adjustersOf } from './adjusters-of.ts'
+import { cornerPoints } from './corner-points.ts'
+import type { Corner } from './corner-schema.ts'
+import { fieldPath } from './field-path.ts'
+import { familyOf } from './layouts.ts'
+import { pointNames } from './point-names.ts'
+import type { Problem } from './reading.ts'
+
+/**
+ * What only the computation can see in a corner model whose every member is sound: links that do not hold
+ * the wheel, pivots in one place, an adjuster that cannot work.
+ *
+ * @source definition
+ */
+export function cornerWorks(corner: Corner): readonly Problem[] {
+  const points = cornerPoints(corner)
+  const geometry = refused(
+    () => mechanism(points),
+    (at) => placeOf(corner, at),
+  )
+  const adjusters = adjustersOf(corner).flatMap((adjuster) =>
+    refused(
+      () => {
+        checkAdjuster(adjuster)
+        if (geometry.length === 0) for (const end of adjuster.range) displacementOf(adjuster, points, end)
+      },
+      (at) => `adjusters.${at.startsWith(adjuster.id) ? at : adjuster.id}`,
+    ),
+  )
+  return [...geometry, ...adjusters]
+}
+
+function refused(work: () => unknown, place: (at: string) => string): readonly Problem[] {
+  try {
+    work()
+    return []
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal)) throw refusal
+    return [{ field: place(refusal.at), wrong: refusal.sentence, right: refusal.remedy }]
+  }
+}
+
+/** The file's name of what the linkage room complains of, where it has one. */
+function placeOf(corner: Corner, at: string): string {
+  const names = Object.entries(pointNames[familyOf(corner.layout)])
+  const named = names.find(([, inside]) => at.split('.').includes(inside))
+  return named ? fieldPath(['points', named[0]]) : 'points'
+}
