@@ -41,7 +41,6 @@ export function readNumber(token: string, { pointGroups = false } = {}): NumberR
     return number(decimal)
   }
   const [whole, part] = [digits.slice(0, cut), digits.slice(cut + 1)]
-  if (kinds.size === 2 && last !== ' ' && grouped.test(whole))
-    return number(`${whole.replace(/[., ]/g, '')}.${part}`)
+  if (kinds.size === 2 && grouped.test(whole)) return number(`${whole.replace(/[., ]/g, '')}.${part}`)
   return { wrong: 'its marks between digits do not fit together' }
 }
