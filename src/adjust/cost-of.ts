@@ -1,0 +1,44 @@
+import type { Aim } from './aim.ts'
+import { rowChanges } from './row-changes.ts'
+import type { SearchSpace } from './search-space.ts'
+
+/** Weight of a reading beyond its safe band against its distance from preferred. @source own choice */
+export const beyondSafe = 100
+/** Weight of moving at all: settles what no reading asks for. @source own choice */
+export const moving = 1e-4
+
+/**
+ * The cost that the search makes small:
+ *
+ *     Σ ((p − preferred)/h)² + 100 Σ (max(0, |p − middle| − safe)/h)² + 10⁻⁴ Σ (stroke moved / range)²
+ *
+ * @source own derivation: docs/methods/moves.md
+ */
+export function costOf(
+  space: SearchSpace,
+  aims: readonly (Aim | null)[],
+  offsets: Float64Array,
+  strokes: Float64Array,
+): number {
+  const { change } = rowChanges(space, strokes, offsets)
+  return costFrom(space, aims, change, strokes)
+}
+
+function costFrom(
+  space: SearchSpace,
+  aims: readonly (Aim | null)[],
+  change: Float64Array,
+  strokes: Float64Array,
+): number {
+  let cost = 0
+  aims.forEach((aim, i) => {
+    if (!aim) return
+    const p = space.rows[i]!.now.value + change[i]!
+    cost += ((p - aim.target) / aim.half) ** 2
+    if (aim.holds) cost += beyondSafe * (Math.max(0, Math.abs(p - aim.middle) - aim.safe) / aim.half) ** 2
+  })
+  space.axes.forEach((axis, j) => {
+    cost += moving * ((strokes[j]! - axis.baseStroke) / (axis.high - axis.low)) ** 2
+  })
+  return cost
+}

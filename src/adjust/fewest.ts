@@ -1,0 +1,109 @@
+import type { Aim } from './aim.ts'
+import { type Candidate, judgedCandidate, leastSure } from './candidate.ts'
+import { isNearEnd } from './is-near-end.ts'
+import type { Judge } from './judge.ts'
+import { onSteps } from './on-steps.ts'
+import type { SearchSpace } from './search-space.ts'
+import { settingMeant } from './setting-meant.ts'
+import { settledStrokes } from './settled-strokes.ts'
+
+/** Where the threshold is out of reach, a smaller set may be this much less sure than all adjusters together. @source own choice */
+const margin = 0.02
+/** Up to this many adjusters every set is tried (512 sets); beyond, adjusters are let go one by one. @source own choice */
+const everySet = 9
+
+/** A set whose least sure reading misses the goal by more than this is not drawn out. @source own choice */
+const doubt = 0.1
+
+/** What a search for the fewest adjusters needs to know. */
+export interface FewestTask {
+  readonly space: SearchSpace
+  readonly judge: Judge
+  readonly aims: readonly (Aim | null)[]
+  readonly offsets: Float64Array
+  /** Rows that count. */
+  readonly judged: readonly number[]
+  readonly threshold: number
+}
+
+/**
+ * The fewest adjusters that do: the smallest set whose settings bring the judged rows inside with the
+ * threshold's probability, else the smallest within 0.02 of all adjusters together. A set that leaves an
+ * eccentric within 10° of its end counts one larger for each. Among sets of one size, those that reach the
+ * threshold: nearest to preferred; else: surest.
+ *
+ * @source own derivation: docs/methods/moves.md
+ */
+export function fewestAdjusters(task: FewestTask): Candidate {
+  const all = [...task.space.axes.keys()]
+  const full = made(task, all, 0)!
+  const goal = Math.min(task.threshold, full.chance - margin)
+  if (all.length > everySet) return letGo(task, full, goal)
+  const atEnd: { size: number; one: Candidate }[] = []
+  for (let size = 1; size < all.length; size++) {
+    const good: Candidate[] = []
+    for (const touched of setsOf(all, size)) {
+      const one = made(task, touched, goal)
+      if (!one || one.chance < goal) continue
+      const ends = endsReached(task.space, one)
+      if (ends === 0) good.push(one)
+      else atEnd.push({ size: size + ends, one })
+    }
+    good.push(...atEnd.filter((each) => each.size === size).map((each) => each.one))
+    if (good.length > 0) return better(good, task.threshold)
+  }
+  return full
+}
+
+/** Settles, brings onto steps and judges one set; null when it cannot meet the goal. */
+function made(task: FewestTask, touched: readonly number[], goal: number): Candidate | null {
+  const { space, aims, offsets, judge } = task
+  const { strokes, cost } = settledStrokes(space, aims, offsets, touched)
+  if (goal > 0) {
+    const settings = space.axes.map((axis) => axis.base)
+    for (const j of touched) settings[j] = settingMeant(space.axes[j]!, strokes[j]!)
+    if (leastSure(space, judge, { settings, strokes, cost }, task) < goal - doubt) return null
+  }
+  const stepped = onSteps(space, aims, offsets, touched, strokes)
+  if (goal > 0 && leastSure(space, judge, stepped, task) < goal - doubt) return null
+  return judgedCandidate(space, judge, stepped, task)
+}
+
+function better(good: readonly Candidate[], threshold: number): Candidate {
+  const sure = good.filter((one) => one.chance >= threshold)
+  return sure.length > 0
+    ? sure.reduce((a, b) => (b.cost < a.cost ? b : a))
+    : good.reduce((a, b) => (b.chance > a.chance ? b : a))
+}
+
+function endsReached(space: SearchSpace, { settings }: Candidate): number {
+  return space.axes.filter(
+    ({ adjuster, base }, j) => settings[j] !== base && isNearEnd(adjuster, settings[j]!),
+  ).length
+}
+
+/** From all adjusters downward: the one whose loss costs least goes, as long as the goal is still met. */
+function letGo(task: FewestTask, full: Candidate, goal: number): Candidate {
+  let best = full
+  let touched: readonly number[] = [...task.space.axes.keys()]
+  while (touched.length > 1) {
+    const good = touched
+      .map((gone) => touched.filter((j) => j !== gone))
+      .flatMap((left) => {
+        const one = made(task, left, goal)
+        return one && one.chance >= goal ? [{ left, one }] : []
+      })
+    if (good.length === 0) break
+    best = better(
+      good.map((each) => each.one),
+      task.threshold,
+    )
+    touched = good.find((each) => each.one === best)!.left
+  }
+  return best
+}
+
+function setsOf(all: readonly number[], size: number): number[][] {
+  if (size === 0) return [[]]
+  return all.flatMap((first, i) => setsOf(all.slice(i + 1), size - 1).map((rest) => [first, ...rest]))
+}

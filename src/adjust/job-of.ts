@@ -1,0 +1,24 @@
+import type { Adjuster } from './adjuster.ts'
+import { angleOrder } from './angles-at-strokes.ts'
+import type { ResponseSurface } from './response-surface.ts'
+
+/**
+ * What an adjuster is there for: what it says itself, else toe for a thread, else the angle that it changes
+ * most.
+ *
+ * @param column its place among the adjusters of its wheel
+ * @source common practice, no source
+ */
+export function jobOf(
+  adjuster: Adjuster,
+  { slope, at }: ResponseSurface,
+  column: number,
+): 'caster' | 'camber' | 'toe' {
+  if (adjuster.sets) return adjuster.sets
+  if (adjuster.kind === 'thread') return 'toe'
+  const size = (angle: 'caster' | 'camber' | 'toe') =>
+    Math.abs(slope[angleOrder.indexOf(angle) * at.length + column]!)
+  return (['camber', 'caster', 'toe'] as const).reduce((best, angle) =>
+    size(angle) > size(best) ? angle : best,
+  )
+}

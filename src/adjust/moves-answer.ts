@@ -1,0 +1,50 @@
+import type { AxleEnd, ReadingName, Side } from '../linkage/index.ts'
+import type { Measured } from '../measure/index.ts'
+import type { Adjuster } from './adjuster.ts'
+import type { Hand } from './hand-of.ts'
+import type { OutOfReach } from './out-of-reach.ts'
+
+/** One thing the hand does. */
+export interface Move {
+  /** 1 for the first. */
+  readonly order: number
+  readonly end: AxleEnd
+  readonly side: Side
+  readonly adjuster: Adjuster
+  readonly job: 'caster' | 'camber' | 'toe'
+  /** Setting now and setting to make, in the adjuster's own unit; `known` false: only their difference counts. */
+  readonly from: number
+  readonly to: number
+  readonly known: boolean
+  readonly hand: Hand
+}
+
+/** What is foreseen of one reading. */
+export interface Foreseen {
+  readonly name: ReadingName
+  readonly now: Measured
+  /** After all moves: reading errors as now, plus play, step and response of what is touched. */
+  readonly after: Measured
+  /** Value after each move in turn, rad. */
+  readonly path: readonly number[]
+  /** Probability to be inside its own limit; null where it has none. */
+  readonly insideNow: number | null
+  readonly insideAfter: number | null
+}
+
+/** Moves and what is to be expected of them. */
+export interface Moves {
+  readonly moves: readonly Move[]
+  readonly foreseen: readonly Foreseen[]
+  /** Probability that every reading with a limit is inside, all at once. */
+  readonly insideNow: number
+  readonly insideAfter: number
+  /** The same for those readings only that adjusters can bring inside: what the moves are chosen by. */
+  readonly reachableNow: number
+  readonly reachableAfter: number
+  readonly outOfReach: readonly OutOfReach[]
+  /** Limits whose reading is missing. */
+  readonly notRead: readonly ReadingName[]
+  /** What is done and what comes after, in a sentence. */
+  readonly sentence: string
+}

@@ -1,0 +1,105 @@
+import type { Aim } from './aim.ts'
+import { costOf } from './cost-of.ts'
+import type { Axis, SearchSpace } from './search-space.ts'
+import { settingMeant } from './setting-meant.ts'
+import { shimChange } from './shim-change.ts'
+import { strokeMeant } from './stroke-meant.ts'
+
+/** Settings that a hand can make, with their strokes. */
+export interface OnSteps {
+  /** One per axis; untouched axes keep their present setting. */
+  readonly settings: readonly number[]
+  readonly strokes: Float64Array
+  readonly cost: number
+}
+
+const most = 6
+
+/**
+ * Brings strokes onto real steps: whole steps counted from the present setting, packs that can be made of the
+ * shims at hand, inside the range. Up to six axes try every choice of the step below and above; more than
+ * six take the nearest and improve one after the other.
+ *
+ * @source own derivation: docs/methods/moves.md
+ */
+export function onSteps(
+  space: SearchSpace,
+  aims: readonly (Aim | null)[],
+  offsets: Float64Array,
+  touched: readonly number[],
+  wanted: Float64Array,
+): OnSteps {
+  const choices = touched.map((j) => stepsNear(space.axes[j]!, settingMeant(space.axes[j]!, wanted[j]!)))
+  const settings = space.axes.map((axis) => axis.base)
+  const strokes = Float64Array.from(space.axes, (axis) => axis.baseStroke)
+  const set = (k: number, setting: number) => {
+    const j = touched[k]!
+    settings[j] = setting
+    strokes[j] = strokeMeant(space.axes[j]!, setting)
+  }
+  const cost = () => costOf(space, aims, offsets, strokes)
+  choices.forEach((choice, k) => {
+    set(k, choice[0]!)
+  })
+  let best = cost()
+  if (touched.length <= most) {
+    let chosen = choices.map((choice) => choice[0]!)
+    const trial = chosen.slice()
+    for (let code = 1; code < 2 ** touched.length; code++) {
+      choices.forEach((choice, k) => {
+        trial[k] = choice[Math.min((code >> k) & 1, choice.length - 1)]!
+        set(k, trial[k]!)
+      })
+      const there = cost()
+      if (there < best) {
+        best = there
+        chosen = trial.slice()
+      }
+    }
+    chosen.forEach((setting, k) => {
+      set(k, setting)
+    })
+    return { settings, strokes, cost: best }
+  }
+  for (let better = true; better; ) {
+    better = false
+    choices.forEach((choice, k) => {
+      for (const setting of choice) {
+        const before = settings[touched[k]!]!
+        if (setting === before) continue
+        set(k, setting)
+        const there = cost()
+        if (there < best) {
+          best = there
+          better = true
+        } else set(k, before)
+      }
+    })
+  }
+  return { settings, strokes, cost: best }
+}
+
+/** The step nearest to a wanted setting, then the one on its other side; always at least the present setting. */
+function stepsNear({ adjuster, base }: Axis, wanted: number): readonly number[] {
+  const [low, high] = adjuster.range
+  const room = adjuster.step * 1e-6
+  const inRange = (k: number) => {
+    const setting = base + k * adjuster.step
+    if (setting < low - room || setting > high + room) return false
+    return adjuster.kind !== 'shims' || k === 0 || shimChange(adjuster, k * adjuster.step) !== null
+  }
+  const at = (wanted - base) / adjuster.step
+  const found: number[] = []
+  for (const way of [-1, 1])
+    for (
+      let k = way < 0 ? Math.floor(at + 1e-9) : Math.ceil(at - 1e-9), tries = 0;
+      tries < 50;
+      k += way, tries++
+    )
+      if (inRange(k)) {
+        found.push(k)
+        break
+      }
+  const sorted = [...new Set(found.length ? found : [0])].sort((a, b) => Math.abs(a - at) - Math.abs(b - at))
+  return sorted.map((k) => (k === 0 ? base : Math.min(high, Math.max(low, base + k * adjuster.step))))
+}

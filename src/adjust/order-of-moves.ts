@@ -1,0 +1,21 @@
+import { jobOf } from './job-of.ts'
+import type { Axis, SearchSpace } from './search-space.ts'
+
+/**
+ * Trade order: rear before front; caster, camber, toe last; left, right; then as the adjusters are listed.
+ *
+ * @returns negative when the first comes first
+ * @source common practice, no source
+ */
+export function orderOfMoves(space: SearchSpace, first: Axis, second: Axis): number {
+  const jobs = ['caster', 'camber', 'toe']
+  const rank = (axis: Axis) => [
+    space.ends[axis.wheel >> 1] === 'rear' ? 0 : 1,
+    jobs.indexOf(jobOf(axis.adjuster, space.surfaces[axis.wheel]!, axis.column)),
+    axis.wheel % 2,
+    axis.column,
+  ]
+  const [a, b] = [rank(first), rank(second)]
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return a[i]! - b[i]!
+  return 0
+}

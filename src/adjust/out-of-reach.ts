@@ -1,0 +1,117 @@
+import type { ReadingName } from '../linkage/index.ts'
+import type { Aim } from './aim.ts'
+import type { FaultKind } from './fault-kinds.ts'
+import { faultKindsFor } from './fault-kinds-for.ts'
+import { jobOf } from './job-of.ts'
+import { rowChanges } from './row-changes.ts'
+import type { SearchSpace } from './search-space.ts'
+
+/** A reading that stays outside whatever is turned. */
+export interface OutOfReach {
+  readonly reading: ReadingName
+  /** How far from the limit the reach ends, rad, positive. */
+  readonly by: number
+  /** Which limit it cannot meet. */
+  readonly beyond: 'low' | 'high'
+  readonly why: 'no adjuster moves it' | 'the adjusters end' | 'the adjusters are needed elsewhere'
+  /** Kinds of fault that could hold it there; the findings decide. */
+  readonly mayBe: readonly FaultKind[]
+  readonly sentence: string
+}
+
+/** Below this nobody could read it, so it does not count as outside, rad. @source own choice */
+const hair = 1e-6
+/** A hundredth of a degree, rad. @source own choice */
+const least = 1.7e-4
+
+/**
+ * Readings that lie outside and cannot be brought inside by themselves, with the value nearest to the limit
+ * that can be reached: every axis goes to the end that helps.
+ *
+ * @returns one entry per row, null where the row is inside, unlimited or in reach
+ * @source own derivation: docs/methods/moves.md
+ */
+export function reachEnds(space: SearchSpace, aims: readonly (Aim | null)[]): (number | null)[] {
+  const still = Float64Array.from(space.axes, (axis) => axis.baseStroke)
+  const offsets = new Float64Array(4 * space.wheels.length)
+  return aims.map((aim, i) => {
+    if (!aim) return null
+    const row = space.rows[i]!
+    const now = row.now.value
+    const away = Math.abs(now - aim.middle) - aim.half
+    if (away <= hair) return null
+    const wanted = now > aim.middle ? -1 : 1
+    let best = now
+    const strokes = still.slice()
+    for (let round = 0; round < 3; round++) {
+      const { slope } = rowChanges(space, strokes, offsets)
+      space.axes.forEach((axis, j) => {
+        const g = slope[i * space.axes.length + j]!
+        if (g !== 0 && serves(space, j, i)) strokes[j] = g * wanted > 0 ? axis.high : axis.low
+      })
+      const reached = now + rowChanges(space, strokes, offsets).change[i]!
+      if ((reached - best) * wanted > 0) best = reached
+    }
+    const leftOver = wanted > 0 ? aim.middle - aim.half - best : best - aim.middle - aim.half
+    return leftOver > hair ? best : null
+  })
+}
+
+/**
+ * Says of one row, which would end at `value`, by how much it misses and what could hold it there.
+ *
+ * @source own derivation: docs/methods/moves.md
+ */
+export function outOfReach(space: SearchSpace, i: number, value: number, alone: boolean): OutOfReach | null {
+  const row = space.rows[i]!
+  if (!row.limit) return null
+  const by = Math.max(row.limit.low - value, value - row.limit.high)
+  if (!(by > hair)) return null
+  const beyond = value < row.limit.low ? 'low' : 'high'
+  const movable = isMovable(space, i)
+  const why = !movable
+    ? 'no adjuster moves it'
+    : alone
+      ? 'the adjusters end'
+      : 'the adjusters are needed elsewhere'
+  const degrees = `${((by * 180) / Math.PI).toFixed(2)}°`
+  const mayBe = faultKindsFor(row.name, space.wheels)
+  const side = beyond === 'low' ? 'below its lower limit' : 'above its upper limit'
+  const start = !movable
+    ? `${row.name} lies ${degrees} ${side} and no adjuster moves it`
+    : alone
+      ? `${row.name}: the reach ends ${degrees} ${side}`
+      : `${row.name} stays ${degrees} ${side}, because the same adjusters are needed for the other readings`
+  const parts = mayBe.slice(0, 3).join(', ')
+  return {
+    reading: row.name,
+    by,
+    beyond,
+    why,
+    mayBe,
+    sentence: `${start}. Look for the part before turning anything${parts ? `: ${parts}` : ''}.`,
+  }
+}
+
+/**
+ * Whether some adjuster is there to set this row: it moves it by more than a hundredth of a degree over its
+ * range, and it is not a toe adjuster asked to set camber or caster.
+ *
+ * @source own derivation: docs/methods/moves.md
+ */
+export function isMovable(space: SearchSpace, i: number): boolean {
+  const still = Float64Array.from(space.axes, (axis) => axis.baseStroke)
+  const { slope } = rowChanges(space, still, new Float64Array(4 * space.wheels.length))
+  const count = space.axes.length
+  return space.axes.some(
+    (axis, j) => serves(space, j, i) && Math.abs(slope[i * count + j]!) * (axis.high - axis.low) > least,
+  )
+}
+
+function serves(space: SearchSpace, j: number, i: number): boolean {
+  const { name } = space.rows[i]!
+  const { adjuster, wheel, column } = space.axes[j]!
+  return (
+    name.includes('toe') || name === 'thrust' || jobOf(adjuster, space.surfaces[wheel]!, column) !== 'toe'
+  )
+}

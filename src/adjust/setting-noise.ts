@@ -1,0 +1,89 @@
+import { seededRandom } from '../measure/index.ts'
+import type { Axis } from './search-space.ts'
+import { strokeMeant } from './stroke-meant.ts'
+import { strokeOf } from './stroke-of.ts'
+
+/** What one axis may do beside what it is told, drawn once. */
+export interface AxisDraws {
+  /** Play and half a step together, in the unit of the setting, one per draw. */
+  readonly slip: Float64Array
+  readonly slipSpread: number
+  /** 0 … 1: where in its range an axis of unknown setting may stand. */
+  readonly place: Float64Array
+}
+
+/** An error of a stroke: draws, how much of them, and their standard deviation, m. */
+export interface StrokeNoise {
+  readonly drawn: Float64Array
+  readonly times: number
+  readonly spread: number
+}
+
+/** Half a step, where a hand sets it by eye; shims are what they are. */
+const halfStep = ({ adjuster }: Axis) => (adjuster.kind === 'shims' ? 0 : adjuster.step / 2)
+
+/**
+ * Draws what an axis may do beside what it is told: its play when it is tightened and half a step where it
+ * is set by eye, both rectangular.
+ *
+ * @source own derivation: docs/methods/moves.md
+ */
+export function axisDraws(
+  axis: Axis,
+  { draws, seed }: { readonly draws: number; readonly seed: number },
+): AxisDraws {
+  const random = seededRandom(seed)
+  const { play } = axis.adjuster
+  const half = halfStep(axis)
+  const slip = new Float64Array(draws)
+  if (play > 0 || half > 0)
+    for (let k = 0; k < draws; k++) slip[k] = play * (2 * random() - 1) + half * (2 * random() - 1)
+  const place = new Float64Array(axis.known ? 0 : draws)
+  for (let k = 0; k < place.length; k++) place[k] = random()
+  return { slip, slipSpread: Math.sqrt((play ** 2 + half ** 2) / 3), place }
+}
+
+/**
+ * How far off the expected stroke a touched adjuster ends: its slip, and, where an eccentric's present
+ * setting is not known, what the same turn would have done from any other place in its range.
+ *
+ * @param setting where it is set to
+ * @source own derivation: docs/methods/moves.md
+ */
+export function settingNoise(
+  axis: Axis,
+  setting: number,
+  { slip, slipSpread, place }: AxisDraws,
+): StrokeNoise {
+  const { adjuster } = axis
+  const rate = strokeRate(axis, setting)
+  if (axis.known || adjuster.kind !== 'eccentric')
+    return { drawn: slip, times: rate, spread: Math.abs(rate) * slipSpread }
+  const [low, high] = adjuster.range
+  const turned = setting - axis.base
+  const a = Math.max(low, low - turned)
+  const b = Math.min(high, high - turned)
+  const meant = strokeMeant(axis, setting) - axis.baseStroke
+  const drawn = new Float64Array(place.length)
+  let squares = 0
+  for (let k = 0; k < drawn.length; k++) {
+    const from = a + (b - a) * place[k]!
+    const done = strokeOf(adjuster, from + turned) - strokeOf(adjuster, from)
+    drawn[k] = done - meant + strokeRate(axis, from + turned) * slip[k]!
+    squares += drawn[k]! ** 2
+  }
+  return { drawn, times: 1, spread: Math.sqrt(squares / drawn.length) }
+}
+
+/** Stroke per unit of setting, m per rad, turn or m. */
+function strokeRate({ adjuster }: Axis, setting: number): number {
+  switch (adjuster.kind) {
+    case 'eccentric':
+      return (adjuster.fitted === 'turned round' ? -1 : 1) * adjuster.throw * Math.cos(setting)
+    case 'thread':
+      return (adjuster.sleeve ? 2 : 1) * adjuster.pitch
+    case 'shims':
+    case 'slotted bolt':
+      return 1
+  }
+}

@@ -1,0 +1,93 @@
+import type { Aim } from './aim.ts'
+import { boxedMinimum } from './boxed-minimum.ts'
+import { beyondSafe, costOf, moving } from './cost-of.ts'
+import { rowChanges } from './row-changes.ts'
+import type { SearchSpace } from './search-space.ts'
+
+const rounds = 12
+
+/** How well strokes do: smaller is better. */
+export interface Settled {
+  readonly strokes: Float64Array
+  readonly cost: number
+}
+
+/**
+ * Strokes of the touched axes that make the cost smallest within their ranges: Gauss–Newton with an active
+ * set for the ends of the ranges. The others stay where they are.
+ *
+ * @param touched places of axes
+ * @source Gauss–Newton; own derivation: docs/methods/moves.md
+ */
+export function settledStrokes(
+  space: SearchSpace,
+  aims: readonly (Aim | null)[],
+  offsets: Float64Array,
+  touched: readonly number[],
+): Settled {
+  const strokes = Float64Array.from(space.axes, (axis) => axis.baseStroke)
+  let cost = costOf(space, aims, offsets, strokes)
+  for (let round = 0; round < rounds; round++) {
+    const goal = boundedStep(space, aims, offsets, touched, strokes)
+    let next = strokes
+    let best = cost
+    for (let share = 1; share > 0.05; share /= 2) {
+      const trial = strokes.slice()
+      for (const j of touched) trial[j]! += share * (goal[j]! - strokes[j]!)
+      const there = costOf(space, aims, offsets, trial)
+      if (there < best) {
+        next = trial
+        best = there
+        break
+      }
+    }
+    if (next === strokes) break
+    const gain = cost - best
+    strokes.set(next)
+    cost = best
+    if (gain < 1e-10 * (1 + cost)) break
+  }
+  return { strokes, cost }
+}
+
+/** Minimum, within the ranges, of the quadratic that the cost is near `strokes`. */
+function boundedStep(
+  space: SearchSpace,
+  aims: readonly (Aim | null)[],
+  offsets: Float64Array,
+  touched: readonly number[],
+  strokes: Float64Array,
+): Float64Array {
+  const count = space.axes.length
+  const n = touched.length
+  const { change, slope } = rowChanges(space, strokes, offsets)
+  // in units of each range, so that turns and millimetres weigh alike
+  const range = touched.map((j) => space.axes[j]!.high - space.axes[j]!.low)
+  const A = Array.from({ length: n }, () => new Float64Array(n))
+  const b = new Float64Array(n)
+  const add = (i: number, weight: number, error: number) => {
+    for (let p = 0; p < n; p++) {
+      const g = slope[i * count + touched[p]!]! * range[p]!
+      b[p]! -= weight * error * g
+      for (let q = 0; q < n; q++) A[p]![q]! += weight * g * slope[i * count + touched[q]!]! * range[q]!
+    }
+  }
+  aims.forEach((aim, i) => {
+    if (!aim) return
+    const value = space.rows[i]!.now.value + change[i]!
+    add(i, aim.half ** -2, value - aim.target)
+    const beyond = Math.abs(value - aim.middle) - aim.safe
+    if (aim.holds && beyond > 0) add(i, beyondSafe * aim.half ** -2, Math.sign(value - aim.middle) * beyond)
+  })
+  for (let p = 0; p < n; p++) {
+    const axis = space.axes[touched[p]!]!
+    A[p]![p]! += moving
+    b[p]! -= (moving * (strokes[touched[p]!]! - axis.baseStroke)) / range[p]!
+  }
+  const low = touched.map((j, p) => (space.axes[j]!.low - strokes[j]!) / range[p]!)
+  const high = touched.map((j, p) => (space.axes[j]!.high - strokes[j]!) / range[p]!)
+  const step = boxedMinimum(A, b, low, high)
+  const goal = strokes.slice()
+  for (let p = 0; p < n; p++) goal[touched[p]!]! += step[p]! * range[p]!
+  return goal
+}
