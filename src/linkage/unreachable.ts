@@ -74,7 +74,10 @@ export function shortLink(m: Mechanism, { travel, rack }: Drive, end: Followed):
   const legs = partsOf(m.points.layout).legs
   if (strutFree) return { link: 'strut', missing: Math.hypot(rows.error[3]!, rows.error[4]!) }
   const length = m.form[lengthAt + free]!
-  return { link: legs[free]!.name, missing: Math.sqrt(length * length + 2 * length * rows.error[free]!) - length }
+  return {
+    link: legs[free]!.name,
+    missing: Math.sqrt(length * length + 2 * length * rows.error[free]!) - length,
+  }
 }
 
 /** Left null vector of the 5 × 5 Jacobian by inverse iteration. */

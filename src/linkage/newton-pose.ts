@@ -1,0 +1,24 @@
+import type { Mechanism } from './mechanism.ts'
+import { newtonKernel, newtonSettle, rackInner } from './newton-kernel.ts'
+import type { Drive } from './points.ts'
+import type { Pose } from './pose.ts'
+import { checkedDrive, poseAt } from './pose-at.ts'
+import { poseOfState } from './pose-of-state.ts'
+import { stateOf } from './rates-at.ts'
+
+/**
+ * The pose close to a known one: Newton on the five constraints from there, height substituted. For sliders.
+ * When it would have to jump it is left to `poseAt`, which follows from the design pose.
+ *
+ * @param from a pose of the same or of a slightly different mechanism
+ * @throws {Refusal} as `poseAt`
+ * @source own derivation: docs/methods/pose-of-a-corner.md
+ */
+export function newtonPose(m: Mechanism, drive: Drive, from: Pose): Pose {
+  const { travel, rack } = checkedDrive(drive)
+  const state = stateOf(m, { ...from, travel })
+  const kernel = newtonKernel(m)
+  return newtonSettle(kernel, state, rackInner(kernel) + rack)
+    ? poseOfState(m, state, { travel, rack })
+    : poseAt(m, drive)
+}
