@@ -83,7 +83,13 @@ export function cornerRefers(file: File | undefined): readonly Problem[] {
         )
     })
     const adjuster = joint?.adjuster === undefined ? undefined : file.adjusters?.[joint.adjuster]
-    if (adjuster?.kind === 'eccentric' && joint?.at && adjuster.moves && adjuster.moves !== joint.at)
+    if (
+      adjuster?.kind === 'eccentric' &&
+      joint?.at &&
+      points.includes(joint.at) &&
+      adjuster.moves &&
+      adjuster.moves !== joint.at
+    )
       say(
         [...at, 'adjuster'],
         `It sits at "${joint.at}", but adjuster "${joint.adjuster}" moves "${adjuster.moves}".`,

@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import {
+  exactText,
   inDegrees,
-  inMillimetres,
   parseAngle,
   parseDistance,
   parseLength,
@@ -63,18 +63,18 @@ function above0<N extends number>(value: N, text: string): N {
   })
 }
 
-/** The text a written file has for an SI value: one unit per kind, digits enough to read the same value back. */
+/** The text that a written file has for an SI value: one unit per kind, read back as the same number. */
 const written: Record<What, (value: number) => string> = {
-  length: (value) => `${plainDigits(inMillimetres(value))} mm`,
-  positive: (value) => `${plainDigits(inMillimetres(value))} mm`,
-  angle: (value) => `${plainDigits(inDegrees(value))}°`,
-  toe: (value) => `${plainDigits(inDegrees(value))}°`,
-  torque: (value) => `${plainDigits(value)} N·m`,
-  turns: (value) => `${plainDigits(value)} turns`,
+  length: (value) => exactText({ value, kind: 'length', unit: 'mm' }),
+  positive: (value) => exactText({ value, kind: 'length', unit: 'mm' }),
+  angle: (value) => exactText({ value, kind: 'angle', unit: '°' }),
+  toe: (value) => exactText({ value, kind: 'angle', unit: '°' }),
+  torque: (value) => exactText({ value, kind: 'torque', unit: 'N·m' }),
+  turns: (value) => exactText({ value, kind: 'turns', unit: 'turn' }),
   stiffness: (value) => `${plainDigits((value * Math.PI) / 180)} N·m/°`,
-  pressure: (value) => `${plainDigits(value / 1000)} kPa`,
-  distance: (value) => `${plainDigits(value / 1000)} km`,
-  share: (value) => `${plainDigits(value * 100)} %`,
+  pressure: (value) => exactText({ value, kind: 'pressure', unit: 'kPa' }),
+  distance: (value) => exactText({ value, kind: 'distance', unit: 'km' }),
+  share: (value) => exactText({ value, kind: 'share', unit: '%' }),
   clock: (value) => `${plainDigits(inDegrees(value))}°`,
 }
 
