@@ -1,0 +1,11 @@
+/// <reference lib="webworker" />
+import { answer, jobRows } from './state/answer.ts'
+import type { Ask, WorkerSays } from './state/messages.ts'
+
+const say = (message: WorkerSays) => self.postMessage(message)
+
+self.onmessage = ({ data: ask }: MessageEvent<Ask>) => {
+  say({ kind: 'answer', turn: ask.turn, answer: answer(ask.job, ask.edits) })
+}
+
+say({ kind: 'jobs', rows: jobRows() })

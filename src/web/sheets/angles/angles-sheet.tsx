@@ -1,0 +1,52 @@
+import { useState } from 'react'
+import type { Side } from '../../../linkage/index.ts'
+import type { Sheet } from '../../../sheet/index.ts'
+import type { JobHand } from '../../state/use-job.ts'
+import './angles-sheet.css'
+import { Cautions } from './cautions.tsx'
+import { ClampBlock } from './clamp-block.tsx'
+import { CornerBlock } from './corner-block.tsx'
+import { Heights } from './heights.tsx'
+import { Moves } from './moves.tsx'
+import { ReachMap } from './reach-map.tsx'
+import { Readings } from './readings.tsx'
+import { SideChoice } from './side-choice.tsx'
+import { Troubles } from './troubles.tsx'
+
+/** The wheel to look at first: the one with the most to turn, or else the first drawn. */
+function firstSide(sheet: Sheet): Side {
+  const turns = (side: Side) => sheet.moves.moves.filter((move) => move.side === side).length
+  const drawn = sheet.corners.map((corner) => corner.side)
+  return [...drawn].sort((a, b) => turns(b) - turns(a))[0] ?? 'left'
+}
+
+/** The Angles sheet: readings, moves, reach map, corner, clamp pose. */
+export function AnglesSheet({ sheet, hand }: { sheet: Sheet; hand: JobHand }) {
+  const [picked, setPicked] = useState<Side | null>(null)
+  const side = picked ?? firstSide(sheet)
+  const reach = sheet.reach.find((map) => map.side === side)
+  const corner = sheet.corners.find((drawing) => drawing.side === side)
+  const clamp = sheet.clamp.find((block) => block.side === side)
+  const sides = [...new Set([...sheet.corners, ...sheet.reach, ...sheet.clamp].map((part) => part.side))]
+  return (
+    <div className="angles">
+      <Troubles troubles={sheet.troubles} />
+      <div className="angles-main">
+        <Readings sheet={sheet} hand={hand} />
+        <div className="angles-answer">
+          <Cautions cautions={sheet.cautions} title="Before anything is turned" />
+          <Moves moves={sheet.moves} />
+          {sides.length > 1 && <SideChoice sides={sides} side={side} onChoose={setPicked} />}
+          <div className="angles-drawings">
+            {reach && <ReachMap reach={reach} readings={sheet.readings} />}
+            {corner && <CornerBlock key={side} corner={corner} />}
+          </div>
+        </div>
+      </div>
+      <div className="angles-more">
+        {clamp && <ClampBlock clamp={clamp} />}
+        <Heights sheet={sheet} hand={hand} />
+      </div>
+    </div>
+  )
+}

@@ -1,0 +1,72 @@
+import type { SheetClamp } from '../../../sheet/index.ts'
+import { Cautions } from './cautions.tsx'
+import './clamp-block.css'
+import { HubRule } from './hub-rule.tsx'
+
+/** The pose in which the bush bolts are final. */
+export function ClampBlock({ clamp }: { clamp: SheetClamp }) {
+  return (
+    <section aria-label={clamp.title} className="clamp">
+      <h2>{clamp.title}</h2>
+      <div className="clamp-pose">
+        <HubRule clamp={clamp} />
+        <dl>
+          <dt>Hub to arch</dt>
+          <dd>
+            <strong className="figure-number">{clamp.target.text}</strong>{' '}
+            <span className="figure-number">{clamp.target.spread}</span>
+            <p>{clamp.targetWhy}</p>
+          </dd>
+          {clamp.raise && (
+            <>
+              <dt>Raise the hub from hanging by</dt>
+              <dd>
+                <strong className="figure-number">{clamp.raise.text}</strong>{' '}
+                <span className="figure-number">{clamp.raise.spread}</span>
+              </dd>
+            </>
+          )}
+          {clamp.armTurn && (
+            <>
+              <dt>The arm then turns against the body by</dt>
+              <dd>
+                <strong className="figure-number">{clamp.armTurn.text}</strong>{' '}
+                <span className="figure-number">{clamp.armTurn.spread}</span>
+              </dd>
+            </>
+          )}
+        </dl>
+      </div>
+      {clamp.bushes.length > 0 && (
+        <div className="clamp-bushes">
+          <h3>What it costs to tighten them hanging</h3>
+          <ul>
+            {clamp.bushes.map((bush) => (
+              <li key={`${bush.letter} ${bush.name}`}>
+                <span className="clamp-letter">{bush.letter}</span>
+                <div>
+                  <p>
+                    {bush.name}: <span className="figure-number">{bush.twistHanging.text}</span> of twist for
+                    life
+                    {bush.torque && (
+                      <>
+                        , <span className="figure-number">{bush.torque.text}</span> against the spring
+                      </>
+                    )}
+                    {bush.height && (
+                      <>
+                        , <span className="figure-number">{bush.height.text}</span> of ride height
+                      </>
+                    )}
+                  </p>
+                  <p className="clamp-rule">{bush.rule}</p>
+                </div>
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+      <Cautions cautions={clamp.cautions} title="Before the arm is raised" />
+    </section>
+  )
+}

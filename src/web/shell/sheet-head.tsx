@@ -1,0 +1,92 @@
+import { useId, useState } from 'react'
+import type { OpenJob } from '../state/use-job.ts'
+import { JobList } from './job-list.tsx'
+import { LookChoice } from './look-choice.tsx'
+import './sheet-head.css'
+
+/** Which job this is, and what can be done with the sheet as a whole. */
+export function SheetHead({ job, id, onOpen }: { job: OpenJob; id: string; onOpen: (id: string) => void }) {
+  const [open, setOpen] = useState<'jobs' | 'sheet' | null>(null)
+  const panel = useId()
+  const title = job.sheet?.title
+  const toggle = (which: 'jobs' | 'sheet') => setOpen(open === which ? null : which)
+  const last = job.edits[job.edits.length - 1]
+  return (
+    <header className="head">
+      <div className="head-row">
+        <h1>
+          <span className="head-stage">Angles</span> <span>{title?.vehicle ?? ''}</span>
+        </h1>
+        <div className="head-buttons">
+          {last && (
+            <button type="button" onClick={job.undo}>
+              Undo<span className="unseen">: {last.kind === 'typed' ? last.label : 'moves turned'}</span>
+            </button>
+          )}
+          <button
+            type="button"
+            aria-expanded={open === 'jobs'}
+            aria-controls={panel}
+            onClick={() => toggle('jobs')}
+          >
+            Jobs
+          </button>
+          <button
+            type="button"
+            aria-expanded={open === 'sheet'}
+            aria-controls={panel}
+            onClick={() => toggle('sheet')}
+          >
+            Sheet
+          </button>
+        </div>
+      </div>
+      <div id={panel}>
+        {open === 'jobs' && (
+          <JobList
+            rows={job.rows}
+            id={id}
+            onOpen={(next) => {
+              onOpen(next)
+              setOpen(null)
+            }}
+          />
+        )}
+        {open === 'sheet' && (
+          <div className="head-panel">
+            <LookChoice />
+            <div className="head-actions">
+              <button type="button" onClick={() => window.print()}>
+                Print
+              </button>
+              {job.edits.length > 0 && <StartAgain onSure={job.startAgain} count={job.edits.length} />}
+            </div>
+          </div>
+        )}
+      </div>
+    </header>
+  )
+}
+
+function StartAgain({ onSure, count }: { onSure: () => void; count: number }) {
+  const [asking, setAsking] = useState(false)
+  if (!asking)
+    return (
+      <button type="button" onClick={() => setAsking(true)}>
+        Start again from the file
+      </button>
+    )
+  return (
+    <span className="head-sure">
+      <span>
+        {count === 1 ? 'Your one change' : `Your ${count} changes`} to this job will be gone from this device.
+      </span>
+      <button type="button" onClick={onSure}>
+        Start again
+      </button>
+      <button type="button" onClick={() => setAsking(false)}>
+        Keep them
+      </button>
+    </span>
+  )
+}

@@ -1,0 +1,53 @@
+import type { Sheet, Stage } from '../../sheet/index.ts'
+import './spine.css'
+
+const all: readonly Stage[] = ['Arrival', 'Findings', 'Plan', 'Strip', 'Refit', 'Angles', 'Handover']
+/** Stages that this version has a sheet for. */
+const built: readonly Stage[] = ['Angles']
+
+/** The seven stages of a job. Those without a sheet in this version say so. */
+export function Spine({ stages }: { stages: Sheet['stages'] }) {
+  return (
+    <nav className="spine" aria-label="Stages of the job">
+      <p className="spine-name">Axlewright</p>
+      <ol>
+        {all.map((stage) => {
+          const state = stages.find((one) => one.stage === stage)?.state ?? 'open'
+          const here = built.includes(stage)
+          return (
+            <li
+              key={stage}
+              className={here ? 'spine-here' : 'spine-closed'}
+              aria-current={here ? 'page' : undefined}
+            >
+              <StageMark state={here ? 'now' : state === 'done' ? 'done' : 'open'} />
+              <span className="spine-stage">{stage}</span>
+              {here ? null : <span className="spine-note">not yet open</span>}
+            </li>
+          )
+        })}
+      </ol>
+    </nav>
+  )
+}
+
+function StageMark({ state }: { state: 'done' | 'now' | 'open' }) {
+  return (
+    <svg width="18" height="18" viewBox="0 0 18 18" aria-hidden="true">
+      {state === 'now' && <rect x="2" y="2" width="14" height="14" style={{ fill: 'var(--blue)' }} />}
+      {state === 'done' && (
+        <path d="M3 3V15M15 3V15M3 9H15" style={{ stroke: 'var(--soft)', strokeWidth: 1.8, fill: 'none' }} />
+      )}
+      {state === 'open' && (
+        <rect
+          x="2.8"
+          y="2.8"
+          width="12.4"
+          height="12.4"
+          style={{ stroke: 'var(--soft)', strokeWidth: 1.4, fill: 'none' }}
+          strokeDasharray="3 2.4"
+        />
+      )}
+    </svg>
+  )
+}

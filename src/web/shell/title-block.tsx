@@ -1,0 +1,40 @@
+import type { Sheet } from '../../sheet/index.ts'
+import type { OpenJob } from '../state/use-job.ts'
+import './title-block.css'
+
+/** The title block, as on a drawing: what, which, whose, and whether it is kept. */
+export function TitleBlock({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
+  const { title } = sheet
+  const changes = job.edits.length
+  const kept = !job.kept
+    ? 'not kept: this browser refuses to store anything'
+    : changes === 0
+      ? 'as in the file'
+      : `kept on this device · ${changes} ${changes === 1 ? 'change' : 'changes'} to the file`
+  const fields = [
+    ['Vehicle', title.vehicle],
+    ['Job', title.job],
+    ['Workshop', title.workshop],
+    ['Readings', `${title.round}: ${title.method}`],
+    ['Inside means', `at least ${Math.round(sheet.threshold * 100)} % sure`],
+    ['Source', title.source],
+    ['State', kept],
+  ]
+  return (
+    <footer className="title-block">
+      <dl>
+        {fields.map(([name, text]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{text}</dd>
+          </div>
+        ))}
+      </dl>
+      <p>
+        Arrival, Findings, Plan, Strip, Refit and Handover have no sheet in this version. Values of a vehicle
+        come from the workshop’s own service information, which stands above this tool, as does local
+        inspection law.
+      </p>
+    </footer>
+  )
+}

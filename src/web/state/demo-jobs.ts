@@ -1,0 +1,2 @@
+/** The job that opens when the address names none. */
+export const firstJob = 'port-unit-07'

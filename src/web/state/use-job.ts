@@ -1,0 +1,140 @@
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
+import type { Sheet, SheetInput } from '../../sheet/index.ts'
+import { keepEdits, keptEdits } from './kept-edits.ts'
+import type { Answer, Edit, JobRow, Plain } from './messages.ts'
+import { withTyped } from './with-typed.ts'
+import { type WorkerHand, workerHand } from './worker-hand.ts'
+
+/** Long enough to take a burst of letters as one question, short enough not to be felt. */
+const pause = 60
+
+/** What the sheet's fields and buttons can do with a job. */
+export interface JobHand {
+  /** What stands in a field: as typed, even when it was not understood. */
+  textOf(input: SheetInput): string
+  refusalOf(input: SheetInput): Plain | null
+  type(input: SheetInput, text: string): void
+}
+
+/** A job on the page. */
+export interface OpenJob {
+  readonly rows: readonly JobRow[]
+  readonly sheet: Sheet | null
+  readonly edits: readonly Edit[]
+  /** Not every text was understood, or nothing could be worked out: the sheet is the last good one. */
+  readonly stale: boolean
+  readonly working: boolean
+  readonly trouble: Plain | null
+  /** False when this device refuses to keep anything. */
+  readonly kept: boolean
+  readonly hand: JobHand
+  turned(sheet: Sheet): void
+  undo(): void
+  startAgain(): void
+}
+
+const nothing: readonly Edit[] = []
+
+/** Holds a job open: its edits kept on this device, its sheet worked out in the worker as the person types. */
+export function useJob(job: string): OpenJob {
+  const [rows, setRows] = useState<readonly JobRow[]>([])
+  const [byJob, setByJob] = useState<Readonly<Record<string, readonly Edit[]>>>({})
+  const [answered, setAnswered] = useState<{ job: string; edits: readonly Edit[]; answer: Answer } | null>(
+    null,
+  )
+  const [good, setGood] = useState<{ job: string; sheet: Sheet } | null>(null)
+  const [broken, setBroken] = useState<Plain | null>(null)
+  const [kept, setKept] = useState(true)
+  const worker = useRef<WorkerHand | null>(null)
+  const asked = useRef<readonly Edit[]>(nothing)
+  const edits = useMemo(() => byJob[job] ?? keptEdits(job), [byJob, job])
+
+  useEffect(() => {
+    const hand = workerHand({
+      jobs: setRows,
+      answer: (of, answer) => {
+        setAnswered({ job: of, edits: asked.current, answer })
+        if (answer.sheet) setGood({ job: of, sheet: answer.sheet })
+      },
+      broken: (reason) =>
+        setBroken({
+          sentence: `The part of this page that works things out has stopped${reason ? ` (${reason})` : ''}.`,
+          remedy: 'Load the page again; what was typed is kept.',
+        }),
+    })
+    worker.current = hand
+    return () => hand.end()
+  }, [])
+
+  useEffect(() => {
+    const ask = () => {
+      asked.current = edits
+      worker.current?.ask(job, edits)
+    }
+    const timer = setTimeout(ask, edits.length === 0 ? 0 : pause)
+    return () => clearTimeout(timer)
+  }, [job, edits])
+
+  const change = useCallback(
+    (next: readonly Edit[]) => {
+      setByJob((all) => ({ ...all, [job]: next }))
+      setKept(keepEdits(job, next))
+    },
+    [job],
+  )
+
+  // Another tab of the same browser may have the same job open.
+  useEffect(() => {
+    const look = () => setByJob({})
+    window.addEventListener('storage', look)
+    return () => window.removeEventListener('storage', look)
+  }, [])
+
+  const current = answered?.job === job ? answered : null
+  const lastTyped = (input: SheetInput) => {
+    for (let i = edits.length - 1; i >= 0; i--) {
+      const edit = edits[i]!
+      if (edit.kind === 'typed' && edit.entry === input.entry && edit.path === input.path) return i
+    }
+    return -1
+  }
+  const refusedAt = (i: number) =>
+    i < 0
+      ? null
+      : (current?.answer.refused.find(({ edit }) => edit === i && edits[i] === current.edits[i]) ?? null)
+  const hand: JobHand = {
+    textOf: (input) => {
+      const i = lastTyped(input)
+      const edit = edits[i]
+      return edit?.kind === 'typed' ? edit.text : input.text
+    },
+    refusalOf: (input) => refusedAt(lastTyped(input)),
+    type: (input, text) => change(withTyped(edits, input, text)),
+  }
+  const sheet = good?.job === job ? good.sheet : null
+  const open = edits.some((edit, i) => {
+    if (edit.kind !== 'typed' || !refusedAt(i)) return false
+    return lastTyped({ ...edit, label: '' }) === i
+  })
+  return {
+    rows,
+    sheet,
+    edits,
+    stale: open || (current !== null && current.answer.sheet === null),
+    working: current?.edits !== edits,
+    trouble: broken ?? current?.answer.trouble ?? null,
+    kept,
+    hand,
+    turned: (done) =>
+      change([
+        ...edits,
+        {
+          kind: 'turned',
+          at: new Date().toISOString(),
+          moves: done.moves.moves.map(({ adjuster, side, from, to }) => ({ adjuster, side, from, to })),
+        },
+      ]),
+    undo: () => change(edits.slice(0, -1)),
+    startAgain: () => change(nothing),
+  }
+}
