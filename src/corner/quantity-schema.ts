@@ -74,7 +74,7 @@ const written: Record<What, (value: number) => string> = {
   stiffness: (value) => `${plainDigits((value * Math.PI) / 180)} N·m/°`,
   pressure: (value) => exactText({ value, kind: 'pressure', unit: 'kPa' }),
   distance: (value) => exactText({ value, kind: 'distance', unit: 'km' }),
-  share: (value) => exactText({ value, kind: 'share', unit: '%' }),
+  share: (value) => `${plainDigits(value * 100)} %`,
   clock: (value) => `${plainDigits(inDegrees(value))}°`,
 }
 

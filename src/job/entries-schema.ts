@@ -1,6 +1,6 @@
 import * as z from 'zod'
-import { nameText, typedClock, typedLength, typedPositive, typedPressure, words } from '../corner/index.ts'
-import { readingData } from './reading-schema.ts'
+import { nameText, typedClock, typedLength, typedPressure, words } from '../corner/index.ts'
+import { playData, readingData, rideHeightData } from './reading-schema.ts'
 import { typedSetting } from './setting-schema.ts'
 import { wheelNames } from './wheel-name.ts'
 
@@ -18,13 +18,6 @@ const opened = z.strictObject({
   invented: z.boolean().optional().describe('True for a demo: nothing in it was measured.'),
 })
 
-const rideHeight = z.strictObject({
-  wheel,
-  when: z.enum(['before lifting', 'settled', 'hanging']),
-  reads: oneOrMore(typedPositive),
-  instrument: nameText.optional(),
-})
-
 const asFound = z.strictObject({
   adjuster: nameText,
   wheel,
@@ -34,14 +27,6 @@ const asFound = z.strictObject({
   exposedThread: typedLength.optional(),
   jointToThread: typedLength.optional(),
   remark: words.optional(),
-})
-
-const play = z.strictObject({
-  joint: nameText,
-  wheel,
-  direction: z.enum(['up and down', 'in and out', 'fore and aft']).optional(),
-  reads: oneOrMore(typedLength),
-  instrument: nameText.optional(),
 })
 
 const round = z.strictObject({
@@ -76,10 +61,10 @@ const correction = z.strictObject({
 export const entryData = {
   opened,
   'set pressures': z.strictObject({ front: typedPressure, rear: typedPressure }),
-  'ride height': rideHeight,
+  'ride height': rideHeightData,
   floor: z.strictObject({ bay: words }),
   'as found': asFound,
-  play,
+  play: playData,
   round,
   reading: readingData,
   moved,

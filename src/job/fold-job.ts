@@ -2,6 +2,7 @@ import { effectiveData } from './effective-data.ts'
 import type { Entry } from './entry.ts'
 import { heightTroubles } from './height-troubles.ts'
 import type { AsFoundFact, JobState, MoveFact, ReadingFact, Round, Told, Trouble } from './job-state.ts'
+import { heightObservation, observationOf, playObservation } from './observation-of.ts'
 import { readEntry } from './read-entry.ts'
 import { type SettingBook, withAsFound, withMove } from './setting-book.ts'
 import { typingsOf } from './typings-of.ts'
@@ -74,10 +75,21 @@ export function foldJob(entries: readonly Entry[]): JobState {
         state.bay = { ...told, ...read.data }
         break
       case 'ride height':
-        state.heights.push({ ...told, ...read.data })
+        state.heights.push({
+          ...told,
+          wheel: read.data.wheel,
+          when: read.data.when,
+          observation: heightObservation(entry, read.data),
+        })
         break
       case 'play':
-        state.play.push({ ...told, ...read.data })
+        state.play.push({
+          ...told,
+          joint: read.data.joint,
+          wheel: read.data.wheel,
+          direction: read.data.direction ?? null,
+          observation: playObservation(entry, read.data),
+        })
         break
       case 'as found': {
         const fact: AsFoundFact = { ...told, ...read.data }
@@ -106,7 +118,7 @@ export function foldJob(entries: readonly Entry[]): JobState {
         }
         if (round.stale !== undefined) state.troubles.push(afterChange(entry, round.stale))
         if (round.readings.length === 0) round.settings = [...book.values()]
-        const fact: ReadingFact = { ...told, observation: read.data }
+        const fact: ReadingFact = { ...told, observation: observationOf(entry, read.data) }
         round.readings.push(fact)
         break
       }

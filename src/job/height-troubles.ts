@@ -12,7 +12,7 @@ export function heightTroubles(heights: readonly HeightFact[]): readonly Trouble
     groups.set(key, [...(groups.get(key) ?? []), height])
   }
   return [...groups.values()].flatMap((group): Trouble[] => {
-    const said = new Set(group.map((h) => h.reads.map((r) => r.text).join(', ')))
+    const said = new Set(group.map((h) => h.typings.map((t) => t.text).join(', ')))
     if (said.size < 2) return []
     return [
       {

@@ -1,6 +1,7 @@
 export { type EntryData, type EntryKind, entryKinds } from './entries-schema.ts'
 export type { Entry, Job } from './entry.ts'
 export { foldJob } from './fold-job.ts'
+export { type Beside, jobAgainst } from './job-against.ts'
 export { type JobFile, jobSchema } from './job-schema.ts'
 export type {
   AsFoundFact,
@@ -20,6 +21,7 @@ export { type AnyFile, readAny } from './read-any.ts'
 export { readJob } from './read-job.ts'
 export type { TypedSetting } from './setting-schema.ts'
 export { type FormatName, sniffFormat } from './sniff-format.ts'
+export { type Stand, standOf } from './stand-of.ts'
 export { type WheelName, wheelNames, wheelPlace } from './wheel-name.ts'
 export { type FieldCorrection, withCorrection } from './with-correction.ts'
 export { writeJob } from './write-job.ts'

@@ -1,3 +1,4 @@
+import type { Observation, PlayObservation, RideHeightObservation } from '../gauge/index.ts'
 import type { AxleEnd, Side } from '../linkage/index.ts'
 import type { EntryData } from './entries-schema.ts'
 import type { TypedSetting } from './setting-schema.ts'
@@ -25,11 +26,20 @@ export interface Told {
 }
 
 /** A ride height of one wheel. @source definition */
-export type HeightFact = Told & EntryData<'ride height'>
+export type HeightFact = Told & {
+  readonly wheel: WheelName
+  readonly when: EntryData<'ride height'>['when']
+  readonly observation: RideHeightObservation
+}
 /** Play of one joint. @source definition */
-export type PlayFact = Told & EntryData<'play'>
-/** One observation with a gauge. @source definition */
-export type ReadingFact = Told & { readonly observation: EntryData<'reading'> }
+export type PlayFact = Told & {
+  readonly joint: string
+  readonly wheel: WheelName
+  readonly direction: string | null
+  readonly observation: PlayObservation
+}
+/** One observation with a gauge, SI. @source definition */
+export type ReadingFact = Told & { readonly observation: Observation }
 /** A mark that was found before it was undone. @source definition */
 export type AsFoundFact = Told & EntryData<'as found'>
 /** An adjuster that was turned. @source definition */

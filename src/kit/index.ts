@@ -1,3 +1,5 @@
+export { floorMapOf } from './floor-map-of.ts'
+export { instrumentsOf } from './instruments-of.ts'
 export { type Kit, type KitFile, kitSchema } from './kit-schema.ts'
 export { readKit } from './read-kit.ts'
 export { writeKit } from './write-kit.ts'

@@ -28,31 +28,53 @@ const wrench = z.strictObject({
   drive: words.optional(),
 })
 
-const angleGauge = {
-  ...owned,
-  resolution: typedAngle.describe('Smallest step that it shows.'),
-  accuracy: typedAngle.describe('It errs by no more than this either way, as its maker or a check says.'),
-}
-const lengthGauge = {
-  ...owned,
-  resolution: typedPositive.describe('Smallest step that it shows.'),
-  accuracy: typedLength.describe('It errs by no more than this either way.'),
-}
+const half = 'Half-width: it errs by no more than this either way. '
 const gauge = z.discriminatedUnion('kind', [
   z.strictObject({
-    kind: z.literal('inclinometer'),
-    ...angleGauge,
-    zero: z.enum(['on the floor', 'swapped end for end', 'none']).optional(),
-  }),
-  z.strictObject({ kind: z.literal('turn plates'), ...angleGauge }),
-  z.strictObject({
-    kind: z.literal('strings'),
     ...owned,
-    setUp: typedLength.describe(
-      'How far one string may be off from parallel to the other, over the wheelbase.',
-    ),
+    kind: z.literal('inclinometer'),
+    resolution: typedAngle,
+    placing: typedAngle.describe(`${half}What putting it on and reading it adds, anew each time.`),
+    accuracy: typedAngle.describe(`${half}The scale’s own error.`),
+    zeroError: typedAngle.describe(`${half}The zero error that is left until it is zeroed again.`),
+    zeroing: z.enum(['by reversal', 'on a known level', 'none']),
   }),
-  z.strictObject({ kind: z.enum(['rule', 'tape', 'dial indicator', 'straight edge']), ...lengthGauge }),
+  z.strictObject({
+    ...owned,
+    kind: z.literal('rule'),
+    resolution: typedPositive,
+    placing: typedLength.describe(`${half}Holding and reading, anew each time.`),
+    zeroError: typedLength.describe(`${half}Its worn or hooked end.`),
+  }),
+  z.strictObject({
+    ...owned,
+    kind: z.literal('tape'),
+    resolution: typedPositive,
+    placing: typedLength.describe(`${half}Holding and reading, anew each time.`),
+    accuracy: typedShare.describe(`${half}Of the length.`),
+  }),
+  z.strictObject({
+    ...owned,
+    kind: z.literal('strings'),
+    spacing: typedLength.describe(`${half}Spacing of the two strings, front bar against rear bar.`),
+    length: typedPositive.describe('Front bar to rear bar.'),
+    squareness: typedAngle.describe(`${half}The bar’s angle off square.`),
+  }),
+  z.strictObject({
+    ...owned,
+    kind: z.enum(['turn plates', 'string and protractor']),
+    resolution: typedAngle,
+    placing: typedAngle.describe(`${half}Reading it, anew each time.`),
+    accuracy: typedShare.describe(`${half}Of the angle turned.`),
+    zeroError: typedAngle.describe(`${half}Its zero against straight ahead.`),
+  }),
+  z.strictObject({
+    ...owned,
+    kind: z.literal('dial indicator'),
+    resolution: typedPositive,
+    placing: typedLength.describe(`${half}Setting it up and reading it, anew each time.`),
+    accuracy: typedLength.describe(`${half}Its own error.`),
+  }),
 ])
 
 const pads = z.strictObject({
@@ -89,7 +111,8 @@ export const kitSchema = z.strictObject({
       z.strictObject({
         name: words,
         heights: pads.describe('Height of each wheel’s pad over the lowest.'),
-        spread: typedPositive.describe('Standard uncertainty of each height.'),
+        spread: typedPositive.describe(`${half}Each height, apart from the others.`),
+        found: z.enum(['with a level', 'swap and turn', 'judged']),
         measured: moment.optional(),
       }),
     )

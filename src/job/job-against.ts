@@ -1,0 +1,157 @@
+import { type Adjuster, settingUnit } from '../adjust/index.ts'
+import { adjustersOf, type Corner, closestName, type Problem } from '../corner/index.ts'
+import type { Kit } from '../kit/index.ts'
+import type { Job } from './entry.ts'
+import { foldJob } from './fold-job.ts'
+import type { JobState, Setting } from './job-state.ts'
+import { standOf } from './stand-of.ts'
+
+/** The files that a job names, as far as they are at hand. @source definition */
+export interface Beside {
+  readonly front?: Corner | undefined
+  readonly rear?: Corner | undefined
+  readonly kit?: Kit | undefined
+}
+
+/** Which kind of gauge stands in which member of an entry. */
+const gaugeKinds: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
+  inclinometer: { gauge: ['inclinometer'] },
+  'strings and rule': { rule: ['rule'], strings: ['strings'] },
+  'tape on a scribed line': { tape: ['tape'] },
+  'steer sweep': { gauge: ['inclinometer'], steerGauge: ['turn plates', 'string and protractor'] },
+  'run-out': { gauge: ['dial indicator'] },
+  'ride height by rule': { rule: ['rule'] },
+  'dial indicator': { gauge: ['dial indicator'] },
+}
+
+/**
+ * What a job says that the files beside it do not have: a gauge the kit lacks or of another kind, a bay
+ * without a floor map, an adjuster, joint or part the corner lacks, a setting in another adjuster's unit.
+ *
+ * @source definition
+ */
+export function jobAgainst(job: Job, beside: Beside): readonly Problem[] {
+  const state = foldJob(job.entries)
+  return [...(beside.kit ? kitProblems(state, beside.kit) : []), ...cornerProblems(state, beside)]
+}
+
+const lacks = (field: string, what: string, name: string, known: readonly string[]): Problem => {
+  const close = closestName(name, known)
+  return {
+    field,
+    wrong: `${what} "${name}".`,
+    right: close ? `"${close}", if that is meant` : `one of ${known.map((k) => `"${k}"`).join(', ')}`,
+  }
+}
+
+function kitProblems(state: JobState, kit: Kit): readonly Problem[] {
+  const found: Problem[] = []
+  const facts = [...state.heights, ...state.play, ...state.rounds.flatMap((round) => round.readings)]
+  for (const { entry, observation } of [...facts].sort((a, b) => a.entry - b.entry))
+    for (const [member, kinds] of Object.entries(gaugeKinds[observation.method] ?? {})) {
+      const id = (observation as unknown as Readonly<Record<string, string | undefined>>)[member]
+      if (id === undefined) continue
+      const field = `entries[${entry}].data.${member}`
+      const fit = Object.keys(kit.gauges).filter((g) => kinds.includes(kit.gauges[g]!.kind))
+      const gauge = Object.hasOwn(kit.gauges, id) ? kit.gauges[id] : undefined
+      if (!gauge) found.push(lacks(field, `The kit "${kit.name}" has no gauge`, id, fit))
+      else if (!kinds.includes(gauge.kind))
+        found.push({
+          field,
+          wrong: `"${id}" is a gauge of the kind “${gauge.kind}”; this reading needs “${kinds.join('” or “')}”.`,
+          right: fit.length > 0 ? fit.map((g) => `"${g}"`).join(' or ') : `a kit with a ${kinds[0]}`,
+        })
+    }
+  const bay = state.bay
+  if (bay && !Object.hasOwn(kit.floors ?? {}, bay.bay))
+    found.push(
+      lacks(
+        `entries[${bay.entry}].data.bay`,
+        `The kit "${kit.name}" has no floor map`,
+        bay.bay,
+        Object.keys(kit.floors ?? {}),
+      ),
+    )
+  return found
+}
+
+function cornerProblems(state: JobState, { front, rear }: Beside): readonly Problem[] {
+  const found: Problem[] = []
+  const cornerOf = (wheel: string) => (wheel.startsWith('front') ? front : rear)
+  for (const { entry, wheel, adjuster } of [...state.asFound, ...state.moves]) {
+    const corner = cornerOf(wheel)
+    const field = `entries[${entry}].data.adjuster`
+    if (corner && !Object.hasOwn(corner.adjusters, adjuster))
+      found.push(
+        lacks(
+          field,
+          `The corner model "${corner.name}" has no adjuster`,
+          adjuster,
+          Object.keys(corner.adjusters),
+        ),
+      )
+  }
+  for (const { entry, wheel, joint } of state.play) {
+    const corner = cornerOf(wheel)
+    if (corner && !Object.hasOwn(corner.joints, joint))
+      found.push(
+        lacks(
+          `entries[${entry}].data.joint`,
+          `The corner model "${corner.name}" has no joint`,
+          joint,
+          Object.keys(corner.joints),
+        ),
+      )
+  }
+  for (const { entry, wheels, part } of state.renewed)
+    for (const wheel of wheels) {
+      const corner = cornerOf(wheel)
+      if (corner && !Object.hasOwn(corner.parts, part))
+        found.push(
+          lacks(
+            `entries[${entry}].data.part`,
+            `The corner model "${corner.name}" has no part`,
+            part,
+            Object.keys(corner.parts),
+          ),
+        )
+    }
+  for (const setting of state.settings) {
+    const corner = cornerOf(setting.wheel)
+    const adjuster = corner && adjustersOf(corner).find((a) => a.id === setting.adjuster)
+    if (adjuster) found.push(...settingProblems(state, setting, adjuster))
+  }
+  return found
+}
+
+function settingProblems(state: JobState, setting: Setting, adjuster: Adjuster): readonly Problem[] {
+  const of = (fact: { wheel: string; adjuster: string }) =>
+    fact.wheel === setting.wheel && fact.adjuster === setting.adjuster
+  const [stand] = standOf({ settings: [setting], adjusters: [adjuster], wheel: setting.wheel })
+  const last = [...state.asFound.filter(of), ...state.moves.filter(of)].at(-1)
+  const field = `entries[${last?.entry ?? 0}].data`
+  const unit = settingUnit(adjuster)
+  if (setting.unit !== null && setting.unit !== unit)
+    return [
+      {
+        field,
+        wrong: `“${adjuster.name}” is set in ${{ rad: 'degrees', m: 'millimetres', turn: 'turns' }[unit]}.`,
+        right: {
+          rad: 'a setting such as "12°"',
+          m: 'a setting such as "3 mm"',
+          turn: 'a setting such as "5/12 turn"',
+        }[unit],
+      },
+    ]
+  const [low, high] = adjuster.range
+  const room = 1e-9 * (high - low)
+  if (stand?.setting != null && (stand.setting < low - room || stand.setting > high + room))
+    return [
+      {
+        field,
+        wrong: `“${adjuster.name}” of the ${setting.wheel} wheel would stand beyond the end of its range.`,
+        right: 'a setting inside the range of the corner model, or a range that is true',
+      },
+    ]
+  return []
+}
