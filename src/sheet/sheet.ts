@@ -1,9 +1,9 @@
 import type { Point, ReadingName, Side } from '../linkage/index.ts'
 
-/** How a reading stands against its limits (JCGM 106, threshold in `Sheet.threshold`). */
+/** How a reading stands against its limits (JCGM 106, threshold in `Sheet.threshold`). @source definition */
 export type Verdict = 'inside' | 'inside, not proven' | 'outside, not proven' | 'outside' | 'no limit'
 
-/** One thing the person typed, and may type again. */
+/** One thing the person typed, and may type again. @source definition */
 export interface SheetInput {
   /** Which log entry, and which field in it. */
   readonly entry: number
@@ -13,7 +13,7 @@ export interface SheetInput {
   readonly text: string
 }
 
-/** A number made for people: SI value, 95 % interval, and the text with the digits that it deserves. */
+/** A number made for people: SI value, 95 % interval, and the text with the digits that it deserves. @source definition */
 export interface SheetNumber {
   readonly value: number
   readonly low: number
@@ -24,7 +24,7 @@ export interface SheetNumber {
   readonly spread: string
 }
 
-/** Where a number comes from: shown behind "why this?". */
+/** Where a number comes from: shown behind "why this?". @source definition */
 export interface SheetWhy {
   readonly formula: string
   /** Largest first; shares of the variance sum to 1. */
@@ -34,7 +34,7 @@ export interface SheetWhy {
   readonly source: string
 }
 
-/** One reading against its limits. */
+/** One reading against its limits. @source definition */
 export interface SheetReading extends SheetNumber {
   readonly name: ReadingName
   /** "Camber" */
@@ -61,7 +61,7 @@ export interface SheetReading extends SheetNumber {
   readonly why: SheetWhy
 }
 
-/** One thing the hand does. */
+/** One thing the hand does. @source definition */
 export interface SheetMove {
   readonly order: number
   readonly adjuster: string
@@ -82,11 +82,13 @@ export interface SheetMove {
   readonly to: number
   /** For an eccentric: clock angle of its mark as the person sees it, rad clockwise from 12 o'clock. */
   readonly dial: { readonly from: number; readonly to: number } | null
+  /** Which way the hand turns it, seen from `seenFrom`; absent when nothing is turned or it is not known. */
+  readonly looks?: 'clockwise' | 'anticlockwise'
   /** "within 10° of its end" and the like; empty when there is none. */
   readonly warning: string
 }
 
-/** The moves as a whole. */
+/** The moves as a whole. @source definition */
 export interface SheetMoves {
   readonly moves: readonly SheetMove[]
   /** Probability that every reading with a limit is inside, all at once, now and after the moves. */
@@ -104,7 +106,7 @@ export interface SheetMoves {
   readonly sentence: string
 }
 
-/** Camber against caster: what the adjusters of one wheel can reach. SI, rad. */
+/** Camber against caster: what the adjusters of one wheel can reach. SI, rad. @source definition */
 export interface SheetReach {
   readonly side: Side
   readonly title: string
@@ -122,7 +124,7 @@ export interface SheetReach {
   }[]
 }
 
-/** A line drawing of a corner from its points: metres, ISO 8855, as seen on that side. */
+/** A line drawing of a corner from its points: metres, ISO 8855, as seen on that side. @source definition */
 export interface SheetCorner {
   readonly side: Side
   readonly title: string
@@ -131,7 +133,7 @@ export interface SheetCorner {
   readonly present: SheetFigure | null
 }
 
-/** The strokes of a corner in one pose. */
+/** The strokes of a corner in one pose. @source definition */
 export interface SheetFigure {
   readonly strokes: readonly {
     readonly part: string
@@ -154,7 +156,7 @@ export interface SheetFigure {
   readonly ground: number
 }
 
-/** The pose in which bush bolts are final. */
+/** The pose in which bush bolts are final. @source definition */
 export interface SheetClamp {
   readonly side: Side
   readonly title: string
@@ -180,10 +182,10 @@ export interface SheetClamp {
   readonly cautions: readonly string[]
 }
 
-/** The seven stages. */
+/** The seven stages. @source definition */
 export type Stage = 'Arrival' | 'Findings' | 'Plan' | 'Strip' | 'Refit' | 'Angles' | 'Handover'
 
-/** The whole job as one plain value: what the terminal, the page and the paper show. */
+/** The whole job as one plain value: what the terminal, the page and the paper show. @source definition */
 export interface Sheet {
   readonly title: {
     readonly vehicle: string

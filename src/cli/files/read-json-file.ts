@@ -15,9 +15,13 @@ export function readJsonFile(path: string): unknown {
     text = readFileSync(path, 'utf8')
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code ?? ''
-    throw new BadInput([`${path}: ${reasons[code] ?? `It cannot be read (${code}).`} Check the path and try again.`])
+    throw new BadInput([
+      `${path}: ${reasons[code] ?? `It cannot be read (${code}).`} Check the path and try again.`,
+    ])
   }
   const reading = readJsonText(text)
   if (reading.ok) return reading.value
-  throw new BadInput(reading.problems.map((p) => `${path}, ${p.field}: ${p.wrong} Right would be ${p.right}.`))
+  throw new BadInput(
+    reading.problems.map((p) => `${path}, ${p.field}: ${p.wrong} Right would be ${p.right}.`),
+  )
 }

@@ -1,0 +1,59 @@
+import { writeFileSync } from 'node:fs'
+import { usUnits } from '../../quantity/index.ts'
+import { type Sheet, sheetFrom } from '../../sheet/index.ts'
+import { BadInput, type Outcome } from '../files/outcome.ts'
+import { readSources } from '../files/read-sources.ts'
+import { sheetHtml } from '../html/sheet-html.ts'
+import { clampText } from '../text/clamp-text.ts'
+import { movesText } from '../text/moves-text.ts'
+import { sheetText } from '../text/sheet-text.ts'
+import { verdictCode } from './verdict-code.ts'
+
+/** Options of the commands that read a job. */
+export interface JobOptions {
+  readonly with?: readonly string[]
+  readonly json?: boolean
+  readonly html?: string
+  readonly plain?: boolean
+  readonly us?: boolean
+}
+
+function sheetOf(job: string, options: JobOptions): Sheet {
+  const sources = readSources(job, options.with ?? [])
+  return sheetFrom(sources, options.us ? { units: usUnits } : {})
+}
+
+const asJson = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`
+
+/** `axlewright sheet JOB`: the whole sheet as text, as JSON, or as a page for paper. */
+export function sheetCommand(job: string, options: JobOptions): Outcome {
+  const sheet = sheetOf(job, options)
+  const code = verdictCode(sheet)
+  if (options.html !== undefined) {
+    try {
+      writeFileSync(options.html, sheetHtml(sheet))
+    } catch (error) {
+      throw new BadInput([
+        `${options.html} cannot be written (${(error as NodeJS.ErrnoException).code}). Name a file in a folder that exists.`,
+      ])
+    }
+    if (!options.json)
+      return { out: `The sheet is in ${options.html}; open it in a browser to read or print it.\n`, code }
+  }
+  return { out: options.json ? asJson(sheet) : sheetText(sheet, { plain: options.plain ?? false }), code }
+}
+
+/** `axlewright moves JOB`: how far to turn each adjuster, and how sure that is. */
+export function movesCommand(job: string, options: JobOptions): Outcome {
+  const sheet = sheetOf(job, options)
+  return {
+    out: options.json ? asJson(sheet.moves) : `${movesText(sheet).trim()}\n`,
+    code: verdictCode(sheet),
+  }
+}
+
+/** `axlewright clamp JOB`: the pose in which bush bolts are final. */
+export function clampCommand(job: string, options: JobOptions): Outcome {
+  const sheet = sheetOf(job, options)
+  return { out: options.json ? asJson(sheet.clamp) : `${clampText(sheet).trim()}\n`, code: 0 }
+}

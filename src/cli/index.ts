@@ -1,0 +1,3 @@
+import { runCommand } from './run-command.ts'
+
+process.exitCode = await runCommand(process.argv.slice(2))

@@ -1,0 +1,97 @@
+import { Command, CommanderError } from 'commander'
+import { Refusal } from '../quantity/index.ts'
+import { checkCommand } from './commands/check-command.ts'
+import { posesCommand } from './commands/poses-command.ts'
+import { readCommand } from './commands/read-command.ts'
+import { readMethods } from './commands/read-methods.ts'
+import { clampCommand, type JobOptions, movesCommand, sheetCommand } from './commands/sheet-command.ts'
+import { BadInput, type ExitCode, type Outcome } from './files/outcome.ts'
+
+const head = `From gauge readings to moves: what your gauges really say and how surely, how far to turn
+each adjuster, and how far to raise the arm before its bush bolts are final.`
+
+const tail = `
+Try it on the demo (all values in it are invented):
+  axlewright sheet examples/port-unit-07/port-unit-07.job.json
+
+It ends with 0 when all is fine, 1 when a limit or a hold point fails or is not proven, 2 when
+something typed or in a file cannot be used.
+
+The maker's service information and local inspection law stand above this tool. Never work
+under a vehicle that a jack alone carries.`
+
+/**
+ * Runs one command line and says how it ended. Output goes to standard output, complaints to standard error.
+ *
+ * @param words the command line without node and the script
+ */
+export async function runCommand(words: readonly string[]): Promise<ExitCode> {
+  let code: ExitCode = 0
+  const finish = (outcome: Outcome): void => {
+    process.stdout.write(outcome.out)
+    code = outcome.code
+  }
+  const program = new Command('axlewright')
+    .description(head)
+    .addHelpText('after', tail)
+    .showHelpAfterError('Type "axlewright --help" to see what can be asked.')
+    .exitOverride()
+
+  const onJob = (name: string, about: string, run: (job: string, options: JobOptions) => Outcome): Command =>
+    program
+      .command(`${name} JOB`)
+      .description(about)
+      .option('--with FILE...', 'corner, spec or kit files to use before those beside the job')
+      .option('--json', 'write it as JSON')
+      .option('--us', 'inches, lbf·ft and psi instead of metric units')
+      .action((job: string, options: JobOptions) => finish(run(job, options)))
+
+  onJob('sheet', 'the whole job on one sheet: readings, moves, clamp pose, cautions', sheetCommand)
+    .option('--html FILE', 'write it as a page for reading and printing (A4 or Letter, one ink)')
+    .option('--plain', 'plain ASCII drawings, for terminals that show boxes')
+  onJob('moves', 'how far to turn each adjuster, which way, and the chance to land inside', movesCommand)
+  onJob('clamp', 'how far to raise the arm before its bush bolts are final', clampCommand)
+
+  program
+    .command('read METHOD [WORDS...]')
+    .description('what one gauge reading really says: value, spread and where the spread comes from')
+    .option('--kit FILE', 'the kit that holds the gauges')
+    .option('--json', 'write it as JSON')
+    .addHelpText('after', readMethods)
+    .action((method: string, given: string[], options: { kit?: string; json?: boolean }) =>
+      finish(readCommand(method, given, options)),
+    )
+  program
+    .command('check FILES...')
+    .description(
+      'look through corner, spec, kit and job files; every fault at once, with what would be right',
+    )
+    .action((files: string[]) => finish(checkCommand(files)))
+  program
+    .command('poses FILE')
+    .description('answer a file of pose cases, to hold the geometry against other programs')
+    .action((file: string) => finish(posesCommand(file)))
+
+  try {
+    await program.parseAsync([...words], { from: 'user' })
+    return code
+  } catch (error) {
+    return complain(error)
+  }
+}
+
+function complain(error: unknown): ExitCode {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2
+  if (error instanceof BadInput) {
+    process.stderr.write(`${error.lines.join('\n')}\n`)
+    return 2
+  }
+  if (error instanceof Refusal) {
+    process.stderr.write(`${error.sentence}\n${error.remedy}\n`)
+    return 2
+  }
+  process.stderr.write(
+    `This is a mistake in Axlewright, not in what you typed. Please report it with these lines:\n${(error as Error)?.stack ?? String(error)}\n`,
+  )
+  return 2
+}
