@@ -1,5 +1,5 @@
 import type { Aim } from './aim.ts'
-import { rowChanges } from './row-changes.ts'
+import { rowShifts } from './row-shifts.ts'
 import type { SearchSpace } from './search-space.ts'
 
 /** Weight of a reading beyond its safe band against its distance from preferred. @source own choice */
@@ -20,25 +20,18 @@ export function costOf(
   offsets: Float64Array,
   strokes: Float64Array,
 ): number {
-  const { change } = rowChanges(space, strokes, offsets)
-  return costFrom(space, aims, change, strokes)
-}
-
-function costFrom(
-  space: SearchSpace,
-  aims: readonly (Aim | null)[],
-  change: Float64Array,
-  strokes: Float64Array,
-): number {
+  const change = rowShifts(space, strokes, offsets)
   let cost = 0
-  aims.forEach((aim, i) => {
-    if (!aim) return
+  for (let i = 0; i < aims.length; i++) {
+    const aim = aims[i]
+    if (!aim) continue
     const p = space.rows[i]!.now.value + change[i]!
     cost += ((p - aim.target) / aim.half) ** 2
     if (aim.holds) cost += beyondSafe * (Math.max(0, Math.abs(p - aim.middle) - aim.safe) / aim.half) ** 2
-  })
-  space.axes.forEach((axis, j) => {
-    cost += moving * ((strokes[j]! - axis.baseStroke) / (axis.high - axis.low)) ** 2
-  })
+  }
+  for (let j = 0; j < space.axes.length; j++) {
+    const { baseStroke, low, high } = space.axes[j]!
+    cost += moving * ((strokes[j]! - baseStroke) / (high - low)) ** 2
+  }
   return cost
 }

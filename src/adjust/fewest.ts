@@ -15,6 +15,9 @@ const everySet = 9
 /** A set whose least sure reading misses the goal by more than this is not drawn out. @source own choice */
 const doubt = 0.1
 
+/** Chances this near one another are alike: two standard deviations of 2000 draws. @source own choice */
+const sameChance = 0.01
+
 /** What a search for the fewest adjusters needs to know. */
 export interface FewestTask {
   readonly space: SearchSpace
@@ -29,8 +32,8 @@ export interface FewestTask {
 /**
  * The fewest adjusters that do: the smallest set whose settings bring the judged rows inside with the
  * threshold's probability, else the smallest within 0.02 of all adjusters together. A set that leaves an
- * eccentric within 10° of its end counts one larger for each. Among sets of one size, those that reach the
- * threshold: nearest to preferred; else: surest.
+ * eccentric within 10° of its end counts one larger for each. Among sets of one size that are sure alike: the
+ * nearest to preferred.
  *
  * @source own derivation: docs/methods/moves.md
  */
@@ -66,14 +69,14 @@ function made(task: FewestTask, touched: readonly number[], goal: number): Candi
   }
   const stepped = onSteps(space, aims, offsets, touched, strokes)
   if (goal > 0 && leastSure(space, judge, stepped, task) < goal - doubt) return null
-  return judgedCandidate(space, judge, stepped, task)
+  return judgedCandidate(space, judge, stepped, { ...task, atLeast: goal })
 }
 
+/** Nearest to preferred among those that reach the threshold; where none does, among those as sure as the surest. */
 function better(good: readonly Candidate[], threshold: number): Candidate {
-  const sure = good.filter((one) => one.chance >= threshold)
-  return sure.length > 0
-    ? sure.reduce((a, b) => (b.cost < a.cost ? b : a))
-    : good.reduce((a, b) => (b.chance > a.chance ? b : a))
+  const surest = Math.max(...good.map((one) => one.chance))
+  const floor = Math.min(threshold, surest - sameChance)
+  return good.filter((one) => one.chance >= floor).reduce((a, b) => (b.cost < a.cost ? b : a))
 }
 
 function endsReached(space: SearchSpace, { settings }: Candidate): number {

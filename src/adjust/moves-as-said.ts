@@ -1,0 +1,100 @@
+import type { Measured, Part } from '../measure/index.ts'
+import { type Candidate, chanceOf } from './candidate.ts'
+import { exactOffsets } from './exact-offsets.ts'
+import { handOf } from './hand-of.ts'
+import { jobOf } from './job-of.ts'
+import type { Judge } from './judge.ts'
+import { moveNoises, type NamedNoise } from './move-noises.ts'
+import type { Foreseen, Move, Moves } from './moves-answer.ts'
+import { movesSentence } from './moves-sentence.ts'
+import { orderOfMoves } from './order-of-moves.ts'
+import type { OutOfReach } from './out-of-reach.ts'
+import { rowShifts } from './row-shifts.ts'
+import type { Axis, SearchSpace } from './search-space.ts'
+
+/** What was found, before it is put into words. */
+export interface Outcome {
+  readonly made: Candidate
+  readonly nothing: Candidate
+  readonly offsets: Float64Array
+  readonly missed: readonly OutOfReach[]
+  readonly notRead: Moves['notRead']
+  readonly threshold: number
+}
+
+/**
+ * Puts settings into moves in trade order, and says what is foreseen of every reading after each of them.
+ *
+ * @source own derivation: docs/methods/moves.md
+ */
+export function movesAnswer(space: SearchSpace, judge: Judge, outcome: Outcome): Moves {
+  const { made, nothing, offsets } = outcome
+  const order = space.axes
+    .filter((axis, j) => made.settings[j] !== axis.base)
+    .sort((a, b) => orderOfMoves(space, a, b))
+  const list = order.map((axis, k): Move => {
+    const to = made.settings[space.axes.indexOf(axis)]!
+    const { adjuster, side, base, known } = axis
+    return {
+      order: k + 1,
+      end: space.ends[axis.wheel >> 1]!,
+      side,
+      adjuster,
+      job: jobOf(axis.adjuster, space.surfaces[axis.wheel]!, axis.column),
+      from: base,
+      to,
+      known,
+      hand: handOf(adjuster, side, { from: base, to, known }),
+    }
+  })
+  const noises = moveNoises(space, judge, made)
+  const change = rowShifts(space, made.strokes, offsets)
+  const none = new Float64Array(space.rows.length)
+  const paths = pathsOf(space, made.strokes, order)
+  const foreseen = space.rows.map(
+    (row, i): Foreseen => ({
+      name: row.name,
+      now: row.now,
+      after: withNoises(row.now, change[i]!, noises, i),
+      path: paths.map((path) => row.now.value + path[i]!),
+      insideNow: row.limit ? chanceOf(space, judge, [i], none, []) : null,
+      insideAfter: row.limit ? chanceOf(space, judge, [i], change, noises) : null,
+    }),
+  )
+  const limited = space.rows.flatMap((row, i) => (row.limit ? [i] : []))
+  const insideNow = chanceOf(space, judge, limited, none, [])
+  const insideAfter = chanceOf(space, judge, limited, change, noises)
+  const rest = {
+    moves: list,
+    foreseen,
+    insideNow,
+    insideAfter,
+    reachableNow: nothing.chance,
+    reachableAfter: made.chance,
+    outOfReach: outcome.missed,
+    notRead: outcome.notRead,
+  }
+  return { ...rest, sentence: movesSentence(rest, outcome.threshold) }
+}
+
+/** Changes of every row after each move in turn, by exact poses and what recorded moves have taught. */
+function pathsOf(space: SearchSpace, goal: Float64Array, order: readonly Axis[]) {
+  const strokes = Float64Array.from(space.axes, (axis) => axis.baseStroke)
+  return order.map((axis) => {
+    const j = space.axes.indexOf(axis)
+    strokes[j] = goal[j]!
+    return rowShifts(space, strokes, exactOffsets(space, strokes))
+  })
+}
+
+function withNoises(now: Measured, change: number, noises: readonly NamedNoise[], i: number): Measured {
+  const parts: Part[] = noises
+    .filter((noise) => noise.effect[i] !== 0)
+    .map((noise) => ({
+      source: noise.source,
+      effect: noise.effect[i]! * noise.spread,
+      shape: 'normal',
+      dof: Number.POSITIVE_INFINITY,
+    }))
+  return { value: now.value + change, parts: [...now.parts, ...parts] }
+}
