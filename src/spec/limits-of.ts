@@ -2,7 +2,7 @@ import type { ReadingName } from '../linkage/index.ts'
 import { limitKeys } from './limit-keys.ts'
 import type { Spec } from './spec-schema.ts'
 
-/** What a reading must be, SI, and how the sheet says it. */
+/** What a reading must be, SI, and how the sheet says it. @source definition */
 export interface Limit {
   readonly low: number
   readonly high: number
@@ -18,7 +18,6 @@ export interface Limit {
  *
  * @returns rad; readings without a limit are absent
  * @source definition
- * @example limitsOf(spec)['front left camber'] // { low: -0.0175, high: 0, preferred: -0.0087, … }
  */
 export function limitsOf(spec: Spec): Readonly<Partial<Record<ReadingName, Limit>>> {
   const found: Partial<Record<ReadingName, Limit>> = {}

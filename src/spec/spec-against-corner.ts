@@ -6,7 +6,6 @@ import type { Spec } from './spec-schema.ts'
  * a joint that is not there, ride heights measured in another way.
  *
  * @source definition
- * @example specAgainstCorner(spec, corner) // []
  */
 export function specAgainstCorner(spec: Spec, corner: Corner): readonly Problem[] {
   const found: Problem[] = []

@@ -78,13 +78,20 @@ export const specSchema = z.strictObject({
   rideHeight: z
     .strictObject({ measured: words, front: height.optional(), rear: height.optional() })
     .optional(),
+  size: z
+    .strictObject({
+      wheelbase: typedPositive,
+      track: z.strictObject({ front: typedPositive, rear: typedPositive }),
+    })
+    .optional()
+    .describe('What a floor map is divided by.'),
   pressures: z.strictObject({ front: typedPressure, rear: typedPressure }).optional(),
   tightening: z.strictObject({ front: perJoint, rear: perJoint }).optional(),
   wear: z.array(wear).optional(),
   reTighten: z.array(z.strictObject({ what: words, after: typedDistance })).optional(),
 })
 
-/** A spec sheet as it stands in a file. */
+/** A spec sheet as it stands in a file. @source definition */
 export type SpecFile = z.input<typeof specSchema>
-/** A spec sheet inside: every quantity as typed, with its SI value. */
+/** A spec sheet inside: every quantity as typed, with its SI value. @source definition */
 export type Spec = Fixed<z.output<typeof specSchema>>
