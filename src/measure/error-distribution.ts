@@ -14,7 +14,7 @@ export interface ErrorDistribution {
 const SMALL = 0.03
 const CELLS = 2048
 const REACH = 12
-const ARCSINE_NODES = 128
+const ARCSINE_NODES = 256
 
 /**
  * What the error of a value really looks like: boxes stay boxes, means of repeats stay Student, and the sum is
@@ -43,9 +43,11 @@ export function errorDistribution(m: Measured): ErrorDistribution {
   }
   boxes.sort((a, b) => b - a)
   const smooth = mixtureOf(folded, students)
-  const start = startOf(smooth, boxes[0])
+  const swingFirst = folded === 0 && students.length === 0 && boxes.length === 0 ? swings.shift() : undefined
+  const start = swingFirst === undefined ? startOf(smooth, boxes[0]) : swing(swingFirst)
   const kernels = [...boxes.slice(1).map(boxKernel), ...swings.map(swingKernel)]
-  return { u, cdf: kernels.length === 0 ? start : onGrid(start, kernels, u) }
+  const cdf = kernels.length === 0 ? start : onGrid(start, kernels, u)
+  return { u, cdf: (x) => (Number.isFinite(x) ? cdf(x) : x > 0 ? 1 : 0) }
 }
 
 /** A mean of repeats varies by more than its scale: ν/(ν − 2). */
@@ -55,6 +57,9 @@ const varianceOf = ({ effect, shape, dof }: Part) =>
 /** Normal parts, repeats and the largest box: without a grid. */
 const startOf = (smooth: NormalMixture, box: number | undefined) => (x: number) =>
   box === undefined ? smoothedBoxNothing(smooth, x) : smoothedBox(smooth, box, x)
+
+/** A sine of amplitude a caught at any moment. */
+const swing = (a: number) => (x: number) => (x >= a ? 1 : x <= -a ? 0 : 0.5 + Math.asin(x / a) / Math.PI)
 
 /** Turns the values of F on the grid into those of F smeared by one more part. */
 type Kernel = (f: Float64Array, h: number) => Float64Array

@@ -13,7 +13,7 @@ interface Node {
 }
 
 const LOST = 16
-const STEP = 0.8
+const STEP = 0.5
 const BIN = 0.15
 
 /**

@@ -25,16 +25,16 @@ export function studentCdf(x: number, dof: number): number {
       'Read at least twice.',
     )
   if (dof >= AS_GOOD_AS_NORMAL) return normalCdf(x)
-  const tail = betaRatio(dof / (dof + x * x), dof / 2, 0.5) / 2
+  const tail = betaRatio({ x: dof / (dof + x * x), rest: (x * x) / (dof + x * x) }, dof / 2, 0.5) / 2
   return x > 0 ? 1 - tail : tail
 }
 
-/** Regularised incomplete beta function I_x(a, b). */
-function betaRatio(x: number, a: number, b: number): number {
+/** Regularised incomplete beta function I_x(a, b); `rest` is 1 − x with all its digits. */
+function betaRatio({ x, rest }: { x: number; rest: number }, a: number, b: number): number {
   if (x <= 0) return 0
-  if (x >= 1) return 1
-  const front = Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log1p(-x))
-  return x < (a + 1) / (a + b + 2) ? (front * fraction(x, a, b)) / a : 1 - (front * fraction(1 - x, b, a)) / b
+  if (rest <= 0) return 1
+  const front = Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log(rest))
+  return x < (a + 1) / (a + b + 2) ? (front * fraction(x, a, b)) / a : 1 - (front * fraction(rest, b, a)) / b
 }
 
 /** The continued fraction, by the modified Lentz method. */
