@@ -4,6 +4,8 @@ import { finite, measureRefusal } from './measure-refusal.ts'
 export type Matrix = readonly (readonly number[])[]
 
 const ROUNDING = 1e-12
+/** A graded matrix of low rank loses this much more in its last pivots. */
+const BELOW = 1000
 
 /**
  * The lower triangle L with L·Lᵀ = matrix. A matrix without full rank is taken, its empty columns stay zero;
@@ -30,7 +32,7 @@ export function choleskyOf(matrix: Matrix): number[][] {
     let pivot = finite(matrix[j]![j]!, 'matrix')
     const room = ROUNDING * n * Math.abs(pivot)
     for (let k = 0; k < j; k++) pivot -= l[j]![k]! ** 2
-    if (pivot < -room) throw negative(j, pivot)
+    if (pivot < -BELOW * room) throw negative(j, pivot)
     const root = pivot > room ? Math.sqrt(pivot) : 0
     l[j]![j] = root
     for (let i = j + 1; i < n; i++) {
