@@ -1,5 +1,5 @@
-import type { Mechanism } from './mechanism.ts'
 import { partsOf } from './layout-parts.ts'
+import type { Mechanism } from './mechanism.ts'
 import type { Point } from './points.ts'
 import { bodyPoint, knucklePoint } from './pose-of-state.ts'
 import { cross, dot, minus, norm, plus, times, unit } from './vector.ts'
@@ -57,7 +57,9 @@ export function closedNumbers(m: Mechanism): Float64Array | null {
     put(24, tie)
     put(27, hub)
     put(30, m.spin)
-    k[13] = Math.sign(dot(minus(points.topMount, points.lowerOuter), cross(minus(points.tieOuter, points.lowerOuter), rod)))
+    k[13] = Math.sign(
+      dot(minus(points.topMount, points.lowerOuter), cross(minus(points.tieOuter, points.lowerOuter), rod)),
+    )
     return k
   }
   const upper = circleOf(m, 'upper')

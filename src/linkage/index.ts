@@ -1,8 +1,18 @@
+export { batchPoints, type PointDraws } from './batch-points.ts'
+export { batchPoses } from './batch-poses.ts'
+export { batchFlag, batchStride } from './batch-row.ts'
+export { bushTwist } from './bush-twist.ts'
 export { checkFinite } from './check-points.ts'
+export { type ClosedKernel, closedAngle, closedKernel } from './closed-kernel.ts'
+export { closedPose } from './closed-pose.ts'
+export { type CentreMethod, type InstantCentre, instantCentre } from './instant-centre.ts'
 export type { LinkageRefusal } from './linkage-refusal.ts'
 export { displaceable, displaced, type Mechanism, mechanism } from './mechanism.ts'
 export { mirrorPoint } from './mirror-point.ts'
 export { motionCurve } from './motion-curve.ts'
+export { type NewtonKernel, newtonKernel, newtonSettle, rackInner } from './newton-kernel.ts'
+export { newtonPose } from './newton-pose.ts'
+export { type AckermannTurn, outerWheelAngle } from './outer-wheel-angle.ts'
 export type {
   CornerPoints,
   Displacement,
@@ -20,11 +30,16 @@ export { rackForSide } from './rack-for-side.ts'
 export { rackRange } from './rack-range.ts'
 export { rateOf } from './rate-of.ts'
 export { type Direction, ratesAt, type WheelRates } from './rates-at.ts'
+export { type Placement, rigidBodyFromDistances, type SixDistances } from './rigid-body-from-distances.ts'
+export { type RollCentre, rollCentre } from './roll-centre.ts'
 export { parameters, sensitivities } from './sensitivities.ts'
 export { type Setting, type Settled, settingsFor } from './settings-for.ts'
 export { steerCurve } from './steer-curve.ts'
+export { type SteeringScrew, steeringScrew } from './steering-screw.ts'
+export { strutClosed } from './strut-closed.ts'
 export { sumOfDisplacements } from './sum-of-displacements.ts'
 export { travelRange } from './travel-range.ts'
+export { turnRadius } from './turn-radius.ts'
 export {
   type AxleEnd,
   type AxleReading,
@@ -34,3 +49,5 @@ export {
   type WheelAngle,
   type WheelReading,
 } from './wheel-angles.ts'
+export { type WheelShift, wheelShift } from './wheel-shift.ts'
+export { wishboneClosed } from './wishbone-closed.ts'

@@ -55,7 +55,10 @@ export function newtonKernel(m: Mechanism): NewtonKernel {
 }
 
 /** Packs the numbers of a form. No allocation. */
-export function packForm(k: Pick<NewtonKernel, 'strut' | 'firstLink' | 'linkAt' | 'packed'>, form: Float64Array): void {
+export function packForm(
+  k: Pick<NewtonKernel, 'strut' | 'firstLink' | 'linkAt' | 'packed'>,
+  form: Float64Array,
+): void {
   const { packed, linkAt, firstLink } = k
   for (let i = firstLink; i < 5; i++) {
     const to = perLink * i

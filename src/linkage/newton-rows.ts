@@ -72,7 +72,6 @@ export function strutRows(packed: Float64Array, state: Float64Array, rows: Float
     rows[at + 2] = tz * ny - ty * nz
     rows[at + 3] = tx * nz - tz * nx
     rows[at + 4] = ty * nx - tx * ny
-    rows[at + 5] =
-      packed[0]! * kx + packed[1]! * ky + packed[2]! * kz - (tx * nx + ty * ny + tz * nz)
+    rows[at + 5] = packed[0]! * kx + packed[1]! * ky + packed[2]! * kz - (tx * nx + ty * ny + tz * nz)
   }
 }

@@ -95,12 +95,11 @@ export function wishboneClosed(k: Float64Array, phi: number, rack: number, out: 
   const mx = lx + ax - k[9]!
   const my = ly + ay - k[10]! - rack
   const mz = lz + az - k[11]!
-  const push =
-    mx * (dx + oy * az - oz * ay) + my * (dy + oz * ax - ox * az) + mz * (dz + ox * ay - oy * ax)
+  const push = mx * (dx + oy * az - oz * ay) + my * (dy + oz * ax - ox * az) + mz * (dz + ox * ay - oy * ax)
   const turn = -push / (t2 * (mx * e3x + my * e3y + mz * e3z))
   out[15] = dz + (ox + turn * e1x) * hy - (oy + turn * e1y) * hx
   const free1 = room1 / ab
   const free2 = room2 / h
-  out[16] = free1 < free2 ? free1 : free2
+  out[16] = Math.min(free1, free2)
   return true
 }
