@@ -29,7 +29,7 @@ function ring(wheel: SheetFigure['wheel'], radius: number, offset: number): read
 export function tyre(wheel: SheetFigure['wheel'], eye: (place: Place) => Flat) {
   const half = wheel.width / 2
   const round = shoulder * wheel.width
-  const rings = [0, 0.5, 1].flatMap((k) => {
+  const rings = [0, 0.25, 0.5, 0.75, 1].flatMap((k) => {
     const drop = round * (1 - Math.cos((k * Math.PI) / 2))
     const out = half - round + round * Math.sin((k * Math.PI) / 2)
     return [out, -out].flatMap((offset) => ring(wheel, wheel.radius - drop, offset))

@@ -30,7 +30,7 @@ export function App() {
         <StaleNote job={job} />
         {sheet && (
           <>
-            <AnglesSheet key={id} sheet={sheet} hand={job.hand} />
+            <AnglesSheet key={id} sheet={sheet} job={job} />
             <TitleBlock sheet={sheet} job={job} />
           </>
         )}

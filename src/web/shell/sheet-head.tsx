@@ -1,8 +1,12 @@
 import { useId, useState } from 'react'
+import type { Edit } from '../state/messages.ts'
 import type { OpenJob } from '../state/use-job.ts'
 import { JobList } from './job-list.tsx'
 import { LookChoice } from './look-choice.tsx'
 import './sheet-head.css'
+
+const undoWords = (edit: Edit) =>
+  edit.kind === 'turned' ? 'moves turned' : edit.kind === 'taken' ? 'round taken' : edit.label
 
 /** Which job this is, and what can be done with the sheet as a whole. */
 export function SheetHead({ job, id, onOpen }: { job: OpenJob; id: string; onOpen: (id: string) => void }) {
@@ -20,7 +24,7 @@ export function SheetHead({ job, id, onOpen }: { job: OpenJob; id: string; onOpe
         <div className="head-buttons">
           {last && (
             <button type="button" onClick={job.undo}>
-              Undo<span className="unseen">: {last.kind === 'typed' ? last.label : 'moves turned'}</span>
+              Undo<span className="unseen">: {undoWords(last)}</span>
             </button>
           )}
           <button

@@ -7,6 +7,7 @@ export const jobRows = (): readonly JobRow[] => []
 export const answer = (_job: string, _edits: readonly Edit[]): Answer => ({
   sheet: null,
   refused: [],
+  form: null,
   trouble: {
     sentence: 'This version cannot work out a sheet yet.',
     remedy: 'Wait for the next one.',

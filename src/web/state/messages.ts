@@ -1,5 +1,5 @@
 import type { Side } from '../../linkage/index.ts'
-import type { Sheet } from '../../sheet/index.ts'
+import type { Sheet, SheetMove } from '../../sheet/index.ts'
 
 /** One change that the person made to a job, in order; together with the job's file it is the whole state. */
 export type Edit =
@@ -16,11 +16,52 @@ export type Edit =
       readonly at: string
       readonly moves: readonly {
         readonly adjuster: string
+        readonly kind: SheetMove['kind']
+        readonly wheel: string
         readonly side: Side
         readonly from: number
         readonly to: number
       }[]
     }
+  | {
+      /** A field of the round that is being read; `entry` is the reading of the round before. */
+      readonly kind: 'again'
+      readonly entry: number
+      readonly path: string
+      readonly label: string
+      readonly text: string
+    }
+  | {
+      /** The round is taken as read. */
+      readonly kind: 'taken'
+      readonly at: string
+      /** Rolled and jounced before it was read, or on slip plates. */
+      readonly settled: boolean
+      /** Everything is at its final torque: the reading that proves the work. */
+      readonly proving: boolean
+    }
+
+/** One field of a round that is being read. */
+export interface RoundField {
+  readonly entry: number
+  readonly path: string
+  readonly label: string
+  /** What stood there in the round before. */
+  readonly before: string
+  /** What stands there now; empty until it is read. */
+  readonly text: string
+}
+
+/** The round that is being read after the moves: what each gauge is asked again. */
+export interface RoundForm {
+  readonly number: number
+  readonly observations: readonly {
+    readonly entry: number
+    readonly title: string
+    readonly fields: readonly RoundField[]
+    readonly complete: boolean
+  }[]
+}
 
 /** Why something was not taken in, and what to do. */
 export interface Plain {
@@ -49,6 +90,8 @@ export interface Answer {
   /** Index into `edits`. */
   readonly refused: readonly (Plain & { readonly edit: number })[]
   readonly trouble: Plain | null
+  /** A round that is being read; null when none is open. */
+  readonly form: RoundForm | null
 }
 
 /** What the worker says. */

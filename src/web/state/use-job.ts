@@ -1,20 +1,34 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
-import type { Sheet, SheetInput } from '../../sheet/index.ts'
+import type { Sheet } from '../../sheet/index.ts'
 import { keepEdits, keptEdits } from './kept-edits.ts'
-import type { Answer, Edit, JobRow, Plain } from './messages.ts'
+import type { Answer, Edit, JobRow, Plain, RoundForm } from './messages.ts'
 import { withTyped } from './with-typed.ts'
 import { type WorkerHand, workerHand } from './worker-hand.ts'
 
 /** Long enough to take a burst of letters as one question, short enough not to be felt. */
 const pause = 60
 
-/** What the sheet's fields and buttons can do with a job. */
+/** Which field of which log entry. */
+interface Place {
+  readonly entry: number
+  readonly path: string
+}
+
+/** What a field can do with a job. */
 export interface JobHand {
   /** What stands in a field: as typed, even when it was not understood. */
-  textOf(input: SheetInput): string
-  refusalOf(input: SheetInput): Plain | null
-  type(input: SheetInput, text: string): void
+  textOf(input: Place & { readonly text: string }): string
+  refusalOf(input: Place): Plain | null
+  type(input: Place & { readonly label: string }, text: string): void
 }
+
+/** How the round that is being read is read. */
+export interface RoundHow {
+  readonly settled: boolean
+  readonly proving: boolean
+}
+
+const notYet: RoundHow = { settled: false, proving: false }
 
 /** A job on the page. */
 export interface OpenJob {
@@ -28,6 +42,12 @@ export interface OpenJob {
   /** False when this device refuses to keep anything. */
   readonly kept: boolean
   readonly hand: JobHand
+  /** The same for the fields of the round that is being read. */
+  readonly again: JobHand
+  readonly form: RoundForm | null
+  readonly how: RoundHow
+  setHow(how: RoundHow): void
+  taken(): void
   turned(sheet: Sheet): void
   undo(): void
   startAgain(): void
@@ -45,6 +65,7 @@ export function useJob(job: string): OpenJob {
   const [good, setGood] = useState<{ job: string; sheet: Sheet } | null>(null)
   const [broken, setBroken] = useState<Plain | null>(null)
   const [kept, setKept] = useState(true)
+  const [how, setHow] = useState(notYet)
   const worker = useRef<WorkerHand | null>(null)
   const asked = useRef<readonly Edit[]>(nothing)
   const edits = useMemo(() => byJob[job] ?? keptEdits(job), [byJob, job])
@@ -91,10 +112,12 @@ export function useJob(job: string): OpenJob {
   }, [])
 
   const current = answered?.job === job ? answered : null
-  const lastTyped = (input: SheetInput) => {
+  const lastIn = (kind: 'typed' | 'again', { entry, path }: Place) => {
     for (let i = edits.length - 1; i >= 0; i--) {
       const edit = edits[i]!
-      if (edit.kind === 'typed' && edit.entry === input.entry && edit.path === input.path) return i
+      // A round that was taken, or opened anew, begins with empty fields.
+      if (kind === 'again' && (edit.kind === 'taken' || edit.kind === 'turned')) return -1
+      if (edit.kind === kind && edit.entry === entry && edit.path === path) return i
     }
     return -1
   }
@@ -102,20 +125,18 @@ export function useJob(job: string): OpenJob {
     i < 0
       ? null
       : (current?.answer.refused.find(({ edit }) => edit === i && edits[i] === current.edits[i]) ?? null)
-  const hand: JobHand = {
+  const handFor = (kind: 'typed' | 'again'): JobHand => ({
     textOf: (input) => {
-      const i = lastTyped(input)
-      const edit = edits[i]
-      return edit?.kind === 'typed' ? edit.text : input.text
+      const edit = edits[lastIn(kind, input)]
+      return edit?.kind === kind ? edit.text : input.text
     },
-    refusalOf: (input) => refusedAt(lastTyped(input)),
-    type: (input, text) => change(withTyped(edits, input, text)),
-  }
-  const sheet = good?.job === job ? good.sheet : null
-  const open = edits.some((edit, i) => {
-    if (edit.kind !== 'typed' || !refusedAt(i)) return false
-    return lastTyped({ ...edit, label: '' }) === i
+    refusalOf: (input) => refusedAt(lastIn(kind, input)),
+    type: (input, text) => change(withTyped(edits, kind, input, text)),
   })
+  const sheet = good?.job === job ? good.sheet : null
+  const open = edits.some(
+    (edit, i) => edit.kind === 'typed' && refusedAt(i) !== null && lastIn('typed', edit) === i,
+  )
   return {
     rows,
     sheet,
@@ -124,16 +145,31 @@ export function useJob(job: string): OpenJob {
     working: current?.edits !== edits,
     trouble: broken ?? current?.answer.trouble ?? null,
     kept,
-    hand,
+    hand: handFor('typed'),
+    again: handFor('again'),
+    form: current?.answer.form ?? null,
     turned: (done) =>
       change([
         ...edits,
         {
           kind: 'turned',
           at: new Date().toISOString(),
-          moves: done.moves.moves.map(({ adjuster, side, from, to }) => ({ adjuster, side, from, to })),
+          moves: done.moves.moves.map(({ adjuster, kind, wheel, side, from, to }) => ({
+            adjuster,
+            kind,
+            wheel,
+            side,
+            from,
+            to,
+          })),
         },
       ]),
+    how,
+    setHow,
+    taken: () => {
+      change([...edits, { kind: 'taken', at: new Date().toISOString(), ...how }])
+      setHow(notYet)
+    },
     undo: () => change(edits.slice(0, -1)),
     startAgain: () => change(nothing),
   }

@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import type { Side } from '../../../linkage/index.ts'
 import type { Sheet } from '../../../sheet/index.ts'
-import type { JobHand } from '../../state/use-job.ts'
+import type { OpenJob } from '../../state/use-job.ts'
 import './angles-sheet.css'
 import { Cautions } from './cautions.tsx'
 import { ClampBlock } from './clamp-block.tsx'
@@ -10,6 +10,7 @@ import { Heights } from './heights.tsx'
 import { Moves } from './moves.tsx'
 import { ReachMap } from './reach-map.tsx'
 import { Readings } from './readings.tsx'
+import { RoundBlock } from './round-block.tsx'
 import { SideChoice } from './side-choice.tsx'
 import { Troubles } from './troubles.tsx'
 
@@ -21,7 +22,8 @@ function firstSide(sheet: Sheet): Side {
 }
 
 /** The Angles sheet: readings, moves, reach map, corner, clamp pose. */
-export function AnglesSheet({ sheet, hand }: { sheet: Sheet; hand: JobHand }) {
+export function AnglesSheet({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
+  const { hand, form } = job
   const [picked, setPicked] = useState<Side | null>(null)
   const side = picked ?? firstSide(sheet)
   const reach = sheet.reach.find((map) => map.side === side)
@@ -31,6 +33,13 @@ export function AnglesSheet({ sheet, hand }: { sheet: Sheet; hand: JobHand }) {
   return (
     <div className="angles">
       <Troubles troubles={sheet.troubles} />
+      {form && (
+        <RoundBlock
+          form={form}
+          inputs={[...sheet.readings, ...sheet.heights].flatMap((part) => part.inputs)}
+          job={job}
+        />
+      )}
       <div className="angles-main">
         <Readings sheet={sheet} hand={hand} />
         <div className="angles-answer">

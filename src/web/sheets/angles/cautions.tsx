@@ -1,3 +1,4 @@
+import { glued } from '../../drawing/glued.ts'
 import './cautions.css'
 
 /** Cautions: ink beside a hatched band of chalk. They cannot be folded away. */
@@ -8,7 +9,7 @@ export function Cautions({ cautions, title }: { cautions: readonly string[]; tit
       <h2>{title}</h2>
       <ul>
         {cautions.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
+          <li key={sentence}>{glued(sentence)}</li>
         ))}
       </ul>
     </section>

@@ -1,4 +1,5 @@
 import type { SheetClamp } from '../../../sheet/index.ts'
+import { glued } from '../../drawing/glued.ts'
 import { Cautions } from './cautions.tsx'
 import './clamp-block.css'
 import { HubRule } from './hub-rule.tsx'
@@ -15,7 +16,7 @@ export function ClampBlock({ clamp }: { clamp: SheetClamp }) {
           <dd>
             <strong className="figure-number">{clamp.target.text}</strong>{' '}
             <span className="figure-number">{clamp.target.spread}</span>
-            <p>{clamp.targetWhy}</p>
+            <p>{glued(clamp.targetWhy)}</p>
           </dd>
           {clamp.raise && (
             <>

@@ -9,7 +9,7 @@ export function Heights({ sheet, hand }: { sheet: Sheet; hand: JobHand }) {
   if (sheet.heights.length === 0) return null
   return (
     <section aria-label="Ride height">
-      <h2 className="heights-head">Ride height, hub to arch</h2>
+      <h2 className="heights-head">Ride height</h2>
       <ul className="heights">
         {sheet.heights.map((height) => (
           <li key={height.wheel}>
@@ -20,11 +20,9 @@ export function Heights({ sheet, hand }: { sheet: Sheet; hand: JobHand }) {
             </p>
             <p className="heights-verdict">
               <VerdictMark verdict={height.verdict} />
-              <span>
-                {height.verdict}
-                {height.limitText ? `, ${height.limitText}` : ''}
-              </span>
+              <span>{height.verdict}</span>
             </p>
+            {height.limitText && <p className="heights-limit figure-number">{height.limitText}</p>}
             {height.inputs.map((input) => (
               <ReadingField key={`${input.entry} ${input.path}`} input={input} hand={hand} />
             ))}

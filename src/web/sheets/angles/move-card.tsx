@@ -1,4 +1,5 @@
 import type { SheetMove } from '../../../sheet/index.ts'
+import { glued } from '../../drawing/glued.ts'
 import { EccentricDrawing } from './eccentric-drawing.tsx'
 import './move-card.css'
 import { RodDrawing } from './rod-drawing.tsx'
@@ -20,9 +21,9 @@ export function MoveCard({ move }: { move: SheetMove }) {
           {move.name}, {move.wheel}
         </h3>
         <p className="move-amount figure-number">{move.amount}</p>
-        <p className="move-how">{move.how}</p>
+        <p className="move-how">{glued(move.how)}</p>
         {move.seenFrom && <p className="move-how">{move.seenFrom}</p>}
-        {move.warning && <p className="move-warning">{move.warning}</p>}
+        {move.warning && <p className="move-warning">{glued(move.warning)}</p>}
       </div>
     </li>
   )

@@ -1,10 +1,18 @@
 import { useId } from 'react'
-import type { SheetInput } from '../../../sheet/index.ts'
 import type { JobHand } from '../../state/use-job.ts'
 import './reading-field.css'
 
 /** One thing that was typed. A text that is not understood stays, with the reason beside it. */
-export function ReadingField({ input, hand }: { input: SheetInput; hand: JobHand }) {
+export function ReadingField({
+  input,
+  hand,
+  before,
+}: {
+  input: { readonly entry: number; readonly path: string; readonly label: string; readonly text: string }
+  hand: JobHand
+  /** What stood here in the round before, shown while the field is empty. */
+  before?: string
+}) {
   const id = useId()
   const text = hand.textOf(input)
   const refusal = hand.refusalOf(input)
@@ -15,6 +23,7 @@ export function ReadingField({ input, hand }: { input: SheetInput; hand: JobHand
         id={id}
         type="text"
         value={text}
+        placeholder={before ? `was ${before}` : undefined}
         autoComplete="off"
         autoCapitalize="none"
         spellCheck={false}

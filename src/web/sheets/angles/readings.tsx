@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import type { Sheet } from '../../../sheet/index.ts'
+import { glued } from '../../drawing/glued.ts'
 import type { JobHand } from '../../state/use-job.ts'
 import { ReadingRow } from './reading-row.tsx'
 import './readings.css'
@@ -35,7 +36,7 @@ export function Readings({ sheet, hand }: { sheet: Sheet; hand: JobHand }) {
       {sheet.advice.length > 0 && (
         <div className="readings-advice">
           {sheet.advice.map((sentence) => (
-            <p key={sentence}>{sentence}</p>
+            <p key={sentence}>{glued(sentence)}</p>
           ))}
         </div>
       )}

@@ -1,3 +1,4 @@
+import { glued } from '../../drawing/glued.ts'
 import './troubles.css'
 
 /** What is wrong or missing, in plain sentences. */
@@ -8,7 +9,7 @@ export function Troubles({ troubles }: { troubles: readonly string[] }) {
       <h2>Wrong or missing</h2>
       <ul>
         {troubles.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
+          <li key={sentence}>{glued(sentence)}</li>
         ))}
       </ul>
     </section>

@@ -1,0 +1,6 @@
+/** A sentence whose numbers keep their sign and their unit when lines are broken. */
+export function glued(sentence: string): string {
+  return sentence
+    .replace(/± (?=\d)/g, '±\u00a0')
+    .replace(/(\d) (?=(?:%|°|mm|m|N·m|km|turns?|o’clock|o'clock)(?![\p{L}]))/gu, '$1\u00a0')
+}

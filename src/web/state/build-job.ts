@@ -1,0 +1,53 @@
+import { foldJob, type Job, readJob, withCorrection, writeJob } from '../../job/index.ts'
+import { entriesOfMoves } from './entries-of-moves.ts'
+import type { Edit, Plain, RoundForm } from './messages.ts'
+import { type PendingRound, pendingRound, roundForm, takenRound } from './pending-round.ts'
+
+/** A job with the person's edits laid on, and what of them was not understood. */
+export interface BuiltJob {
+  readonly job: Job
+  readonly refused: readonly (Plain & { readonly edit: number })[]
+  readonly form: RoundForm | null
+}
+
+/**
+ * Lays edits on a job, in order. A text that is not understood is left out and told; everything else counts.
+ */
+export function buildJob(file: Job, edits: readonly Edit[]): BuiltJob {
+  let job = file
+  let pending: PendingRound | null = null
+  const refused: (Plain & { edit: number })[] = []
+  edits.forEach((edit, i) => {
+    if (edit.kind === 'typed') {
+      const next = withCorrection(job, edit)
+      if (next.ok) job = next.value
+      else refused.push({ edit: i, ...plainOf(next.problems[0]!) })
+    } else if (edit.kind === 'turned') {
+      job = { ...job, entries: [...job.entries, ...entriesOfMoves(edit)] }
+      pending = pendingRound(foldJob(job.entries))
+    } else if (edit.kind === 'again') {
+      if (!pending) return
+      const key = `${edit.entry} ${edit.path}`
+      pending.texts.set(key, edit.text)
+      pending.wrong.delete(key)
+      const read = edit.text.trim() === '' ? null : withCorrection(job, edit)
+      if (read && !read.ok) {
+        pending.wrong.add(key)
+        refused.push({ edit: i, ...plainOf(read.problems[0]!) })
+      }
+    } else if (pending) {
+      const entries = takenRound(pending, job, edit)
+      const next = readJob(writeJob({ ...job, entries: [...job.entries, ...entries] }))
+      if (next.ok) {
+        job = next.value
+        pending = null
+      } else refused.push({ edit: i, ...plainOf(next.problems[0]!) })
+    }
+  })
+  return { job, refused, form: pending && roundForm(pending) }
+}
+
+/** A problem of a field, said to a person who sees the field. */
+function plainOf({ wrong, right }: { wrong: string; right: string }): Plain {
+  return { sentence: wrong, remedy: `Right would be: ${right}.` }
+}
