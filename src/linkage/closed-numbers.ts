@@ -14,7 +14,7 @@ interface Circle {
 }
 
 /** How many numbers the closed form of a layout needs. */
-export const closedSize = 48
+const closedSize = 48
 
 // Packed numbers of the closed forms (SI):
 //   0…2 centre, 3…5 radius·u, 6…8 radius·v of the lower outer point's circle

@@ -1,14 +1,14 @@
 import type { CornerPoints, Point } from './points.ts'
 
 /** A link: its name, its body-fixed and its knuckle-fixed end. */
-export interface Leg {
+interface Leg {
   readonly name: string
   readonly inner: string
   readonly outer: string
 }
 
 /** An arm: the two body points of its axis, front first, and its outer point. */
-export interface Arm {
+interface Arm {
   readonly name: 'upper' | 'lower'
   readonly frontInner: string
   readonly rearInner: string

@@ -1,4 +1,4 @@
-import { type Metre, metre } from '../quantity/index.ts'
+import type { Metre } from '../quantity/index.ts'
 import { checkFinite } from './check-points.ts'
 import { type Followed, follow } from './follow.ts'
 import type { Mechanism } from './mechanism.ts'
@@ -39,16 +39,11 @@ export function followTo(m: Mechanism, { travel, rack }: Drive): Followed {
   )
 }
 
-/** Follows first the displacement alone, to a state of the displaced corner at travel 0, rack 0. */
-export function followDisplacement(m: Mechanism): Followed {
-  return followTo(m, { travel: metre(0), rack: metre(0) })
-}
-
 /** State of the design pose. */
 export const designState = (m: Mechanism): Float64Array => Float64Array.of(...m.home, 1, 0, 0, 0)
 
 /** Whether any number of the form differs from the design. */
-export const isDisplaced = (m: Mechanism): boolean => m.form.some((x, i) => x !== m.design[i])
+const isDisplaced = (m: Mechanism): boolean => m.form.some((x, i) => x !== m.design[i])
 
 function wayTo(m: Mechanism, { travel, rack }: Drive): Way {
   let rate: Float64Array | null = null

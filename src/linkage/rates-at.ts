@@ -132,7 +132,7 @@ function inverseRows(m: Mechanism, jacobian: Float64Array): Float64Array {
 }
 
 /** What a direction adds to the numbers of the form. */
-export function formRateOf(points: CornerPoints, by: Displacement): Float64Array {
+function formRateOf(points: CornerPoints, by: Displacement): Float64Array {
   const rate = new Float64Array(formSize)
   const parts = partsOf(points.layout)
   const hub = by.knuckle?.['wheelCentre'] ?? zero

@@ -10,7 +10,7 @@ import { solveLinear } from './solve-linear.ts'
 import { moveState } from './walk.ts'
 
 /** Which link keeps a corner from a drive, and how much longer (+) or shorter (−) it would have to be. */
-export interface ShortLink {
+interface ShortLink {
   /** Name of the link, or `strut`. */
   readonly link: string
   /** m; for the strut how far its line passes beside the top mount. */
