@@ -10,7 +10,7 @@ import { strokeOf } from './stroke-of.ts'
  * The response before any move was recorded: no correction to the points' own slopes, with a spread that
  * their layout and the way they were got deserve.
  *
- *     u² = (of itself · slope)² + (of largest · the adjuster's largest slope)²
+ *     u² = (of itself · slope)² + (beside · the adjuster's largest slope)²
  *
  * @param known `typical` for a layout's points, `measured` for points taken on the vehicle
  * @param source names this corner's error; both sides of a vehicle may share it
@@ -25,7 +25,8 @@ export function priorResponse(
     strokeOf(adjuster, wheel.settings[adjuster.id] ?? (adjuster.range[0] + adjuster.range[1]) / 2),
   )
   const { slope } = responseSurface(wheel, strokes)
-  const angles: WheelAngle[] = ['camber', 'caster', 'toe']
+  const angles: WheelAngle[] =
+    wheel.points.layout === 'five-link' ? ['camber', 'toe'] : ['camber', 'caster', 'toe']
   const n = wheel.adjusters.length
   const count = angles.length * n
   const at = (angle: WheelAngle, j: number) => slope[angleOrder.indexOf(angle) * n + j]!
@@ -34,7 +35,7 @@ export function priorResponse(
     for (let j = 0; j < n; j++) {
       const largest = Math.max(...angles.map((other) => Math.abs(at(other, j))))
       covariance[(a * n + j) * (count + 1)] =
-        (row.ofItself * at(angle, j)) ** 2 + (row.ofLargest * largest) ** 2
+        (row.ofItself * at(angle, j)) ** 2 + ((angle === 'toe' ? row.besideToe : row.beside) * largest) ** 2
     }
   })
   return {

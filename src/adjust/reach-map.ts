@@ -1,5 +1,6 @@
 import { covarianceMatrix, type Measured } from '../measure/index.ts'
 import { angleOrder, anglesAtStrokes } from './angles-at-strokes.ts'
+import { checkAdjuster } from './check-adjuster.ts'
 import { jobOf } from './job-of.ts'
 import type { WheelSetup } from './problem.ts'
 import { responseSurface } from './response-surface.ts'
@@ -54,6 +55,7 @@ const within95 = Math.sqrt(-2 * Math.log(0.05))
 export function reachMap({ wheel, now, moves = [], after }: ReachTask): ReachMap | null {
   if (wheel.points.layout === 'five-link') return null
   const present = wheel.adjusters.map((adjuster) => {
+    checkAdjuster(adjuster)
     const setting = wheel.settings[adjuster.id]
     return strokeOf(adjuster, setting ?? (adjuster.range[0] + adjuster.range[1]) / 2)
   })

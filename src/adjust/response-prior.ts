@@ -10,21 +10,23 @@ interface PriorRow {
   /** Of each response, as a share of itself. */
   readonly ofItself: number
   /** Of each response, as a share of the adjuster's largest on any angle: what an adjuster does beside its job. */
-  readonly ofLargest: number
+  readonly beside: number
+  /** The same for toe, which answers to everything. */
+  readonly besideToe: number
 }
 
 /**
- * How far a corner's response may lie from the one of its points.
- * Typical: points of the layout, 20 mm of standard deviation in each coordinate, on invented corners
- * (docs/methods/learned-response.md gives the numbers it was rounded up from). Measured: a tape's 3 mm.
+ * How far a corner's response may lie from the one of its points: rounded up from the scatter on invented
+ * corners of each layout when every coordinate is off by 15 mm of standard deviation (typical points) or by
+ * 3 mm (points measured with a tape); docs/methods/learned-response.md has the numbers, a test repeats them.
  *
- * @source own choice, from a computation: docs/methods/learned-response.md
+ * @source own choice
  */
 export const responsePriors: readonly PriorRow[] = [
-  { layout: 'double wishbone', known: 'typical', ofItself: 0.25, ofLargest: 0.1 },
-  { layout: 'double wishbone', known: 'measured', ofItself: 0.04, ofLargest: 0.02 },
-  { layout: 'strut', known: 'typical', ofItself: 0.25, ofLargest: 0.1 },
-  { layout: 'strut', known: 'measured', ofItself: 0.04, ofLargest: 0.02 },
-  { layout: 'five-link', known: 'typical', ofItself: 0.35, ofLargest: 0.15 },
-  { layout: 'five-link', known: 'measured', ofItself: 0.06, ofLargest: 0.03 },
+  { layout: 'double wishbone', known: 'typical', ofItself: 0.25, beside: 0.1, besideToe: 0.3 },
+  { layout: 'double wishbone', known: 'measured', ofItself: 0.04, beside: 0.02, besideToe: 0.05 },
+  { layout: 'strut', known: 'typical', ofItself: 0.25, beside: 0.1, besideToe: 0.25 },
+  { layout: 'strut', known: 'measured', ofItself: 0.04, beside: 0.02, besideToe: 0.05 },
+  { layout: 'five-link', known: 'typical', ofItself: 0.35, beside: 0.2, besideToe: 0.3 },
+  { layout: 'five-link', known: 'measured', ofItself: 0.06, beside: 0.04, besideToe: 0.05 },
 ]
