@@ -18,6 +18,9 @@ export interface Placement {
   readonly turn: readonly [number, number, number, number]
 }
 
+/** A step this small, in largest lengths, leaves an error of its square. */
+const settled = 1e-9
+
 /**
  * The place of a rigid body that six distances give, by damped Newton from a place nearby. Such a body can have
  * up to forty real places; which one is found depends on the start.
@@ -69,7 +72,7 @@ export function rigidBodyFromDistances({ base, body, lengths }: SixDistances, st
       state.set(before)
       advance(state, full, share)
       const next = look()
-      if (next < cost || step < 1e-13 * size) {
+      if (next < cost || step < settled * size) {
         cost = next
         break
       }
@@ -77,7 +80,7 @@ export function rigidBodyFromDistances({ base, body, lengths }: SixDistances, st
       if (share < 1e-9)
         throw no('unreachable', 'From this start no place is found where all six distances hold.')
     }
-    if (step < 1e-13 * size) {
+    if (step < settled * size) {
       const [x, y, z, w, i, j, k] = state as unknown as [
         number,
         number,
