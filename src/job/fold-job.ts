@@ -4,7 +4,7 @@ import { heightTroubles } from './height-troubles.ts'
 import type { AsFoundFact, JobState, MoveFact, ReadingFact, Round, Told, Trouble } from './job-state.ts'
 import { heightObservation, observationOf, playObservation } from './observation-of.ts'
 import { readEntry } from './read-entry.ts'
-import { type SettingBook, withAsFound, withMove } from './setting-book.ts'
+import { type SettingBook, settingBook, withAsFound, withMove } from './setting-book.ts'
 import { typingsOf } from './typings-of.ts'
 
 type Loose<T> = { -readonly [K in keyof T]: T[K] extends readonly (infer U)[] ? U[] : T[K] }
@@ -117,7 +117,6 @@ export function foldJob(entries: readonly Entry[]): JobState {
           settings: [],
         }
         if (round.stale !== undefined) state.troubles.push(afterChange(entry, round.stale))
-        if (round.readings.length === 0) round.settings = [...book.values()]
         const fact: ReadingFact = { ...told, observation: observationOf(entry, read.data) }
         round.readings.push(fact)
         break
@@ -153,13 +152,20 @@ export function foldJob(entries: readonly Entry[]): JobState {
   }
   close()
   state.troubles.push(...heightTroubles(state.heights))
-  const settings = [...book.values()]
+  // A mark found later tells how the adjuster stood in every round before its first move.
+  const settingsBefore = (entry: number) => [
+    ...settingBook(
+      state.asFound,
+      state.moves.filter((move) => move.entry < entry),
+    ).values(),
+  ]
   return {
     ...state,
-    rounds: state.rounds.map((r, i) =>
-      r.readings.length === 0 && i === state.rounds.length - 1 ? { ...r, settings } : r,
-    ),
-    settings,
+    rounds: (state.rounds as OpenRound[]).map(({ stale: _, ...r }) => ({
+      ...r,
+      settings: settingsBefore(r.readings[0]?.entry ?? entries.length),
+    })),
+    settings: [...book.values()],
   }
 }
 

@@ -93,6 +93,18 @@ export function withMove(
   return { book: new Map(book).set(key, setting), troubles }
 }
 
+/**
+ * The book after these marks and moves, without the troubles.
+ *
+ * @source own derivation: docs/methods/formats.md
+ */
+export function settingBook(marks: readonly AsFoundFact[], moves: readonly MoveFact[]): SettingBook {
+  let book: SettingBook = new Map()
+  for (const [i, mark] of marks.entries()) book = withAsFound(book, mark, marks.slice(0, i)).book
+  for (const move of moves) book = withMove(book, move).book
+  return book
+}
+
 const start = (wheel: WheelName, adjuster: string): Setting => ({
   adjuster,
   wheel,

@@ -44,7 +44,10 @@ export function withCorrection(job: Job, { entry, path, text, at, why }: FieldCo
     },
     ...(at === undefined ? {} : { at }),
   }
-  return readJob(writeJob({ ...job, entries: [...job.entries, correction] }))
+  const read = readJob(writeJob({ ...job, entries: [...job.entries, correction] }))
+  if (read.ok) return read
+  // The job was sound before, so whatever is wrong now is the field that was typed over.
+  return bad(read.problems.map((problem) => ({ ...problem, field: `entries[${entry}].data.${path}` })))
 }
 
 /** A copy with the text at the path; undefined when the path leads nowhere. */

@@ -84,6 +84,9 @@ const pads = z.strictObject({
   'rear right': typedLength,
 })
 
+/** The two ends of a wrench's scale. @source definition */
+export const wrenchRange = wrench.shape.range
+
 /**
  * A kit (`*.kit.json`), format 1: what the workshop owns and how well it measures, kept as typed.
  *

@@ -1,5 +1,5 @@
-import { type Problem, type Reading, readFile } from '../corner/index.ts'
-import { type Kit, kitSchema } from './kit-schema.ts'
+import { fieldPath, type Problem, type Reading, readFile, readPart, type Seen } from '../corner/index.ts'
+import { type Kit, type KitFile, kitSchema, wrenchRange } from './kit-schema.ts'
 
 /**
  * A kit out of a file's value, or every fault of the file at once.
@@ -9,18 +9,20 @@ import { type Kit, kitSchema } from './kit-schema.ts'
  * @example readKit({ format: 1 }).ok // false
  */
 export function readKit(json: unknown): Reading<Kit> {
-  const read = readFile(json, kitSchema, 'kit')
-  if (!read.ok) return read
-  const problems = Object.entries(read.value.wrenches ?? {}).flatMap(([id, { range }]): Problem[] =>
-    range[0].value < range[1].value
-      ? []
-      : [
-          {
-            field: `wrenches.${id}.range`,
-            wrong: `“${range[0].text}” is not below “${range[1].text}”.`,
-            right: 'the lowest and then the highest torque on its scale',
-          },
-        ],
-  )
-  return problems.length > 0 ? { ok: false, problems } : read
+  return readFile(json, kitSchema, 'kit', scalesInOrder)
+}
+
+function scalesInOrder(file: Seen<KitFile>): readonly Problem[] {
+  return Object.entries(file?.wrenches ?? {}).flatMap(([id, wrench]): Problem[] => {
+    const path = ['wrenches', id, 'range']
+    const read = readPart(wrench?.range, wrenchRange, path)
+    if (!read.ok || read.value[0].value < read.value[1].value) return []
+    return [
+      {
+        field: fieldPath(path),
+        wrong: `“${read.value[0].text}” is not below “${read.value[1].text}”.`,
+        right: 'the lowest and then the highest torque on its scale',
+      },
+    ]
+  })
 }

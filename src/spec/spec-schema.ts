@@ -61,6 +61,9 @@ const wear = z.strictObject({
   source: words,
 })
 
+/** The parts of a sheet that have two ends, to be looked at one by one. @source definition */
+export const rangeSchemas = { angleLimit, toeLimit, height, tightening } as const
+
 /**
  * A spec sheet (`*.spec.json`), format 1: what the workshop typed from its own information, kept as typed.
  *
