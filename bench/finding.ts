@@ -1,4 +1,4 @@
-/** One thing the bench found out. */
+/** One thing that was measured. */
 export interface Finding {
   readonly id: string
   readonly what: string
@@ -16,7 +16,6 @@ export interface Finding {
 
 /** Something that was not measured, and why. */
 export interface Skipped {
-  readonly id: string
   readonly what: string
   readonly skipped: string
 }

@@ -1,9 +1,7 @@
-import type { Finding, Skipped } from './finding.ts'
+import type { Finding } from './finding.ts'
 
 /** What was found, in lines for people. */
-export function printed(each: Finding | Skipped): string {
-  if ('skipped' in each) return `${each.what}\n  skipped: ${each.skipped}\n`
-  const verdict =
-    each.target === null ? [] : [`target ${each.target} ${each.unit}: ${each.held ? 'held' : 'missed'}`]
-  return `${[each.what, ...each.lines.map((line) => `  ${line}`), ...verdict.map((line) => `  ${line}`)].join('\n')}\n`
+export function printed({ what, lines, target, unit, held }: Finding): string {
+  const verdict = target === null ? [] : [`target ${target} ${unit}: ${held ? 'held' : 'missed'}`]
+  return `${[what, ...[...lines, ...verdict].map((line) => `  ${line}`)].join('\n')}\n`
 }

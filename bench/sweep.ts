@@ -1,7 +1,7 @@
 /** Poses in one batch. */
 export const posesPerBatch = 20_000
 /** Most that travel changes from one pose to the next, m. */
-export const largestStep = 0.001
+const largestStep = 0.001
 
 /**
  * Where a slider goes: travel and rack to and fro, each pose close to the one before. Travel and rack in turn, m.

@@ -4,4 +4,11 @@ import { setUp } from './set-up.mjs'
 setUp()
 const { register } = await import('tsx/esm/api')
 register()
-await import('../bench/run.ts')
+const { bench } = await import('../bench/run.ts')
+const { buildPage, pageFolder } = await import('./build-page.mjs')
+process.exitCode = await bench({
+  page: () => {
+    buildPage()
+    return pageFolder
+  },
+})
