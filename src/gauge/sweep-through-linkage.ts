@@ -1,0 +1,80 @@
+import { type Mechanism, type Pose, poseAt, rackRange } from '../linkage/index.ts'
+import { metre, type Radian, rad } from '../quantity/index.ts'
+import { type AxisAngles, axisFromSweep } from './axis-from-sweep.ts'
+import { gaugeRefusal } from './gauge-refusal.ts'
+import type { SweepReading } from './observation.ts'
+
+const HALVINGS = 50
+const INSIDE = 0.999
+
+/** How the joint axis straight ahead differs from what a sweep sees. */
+export interface SweepOffset {
+  /** Joint axis − sweep, rad; null for a corner without a joint axis (five-link): there the sweep is all there is. */
+  readonly offset: AxisAngles | null
+  readonly sweep: AxisAngles
+}
+
+/**
+ * What a steer sweep would read on a corner model, and how far the axis through its joints stands from that: the
+ * arms turn a little while steering at one wheel height, so the wheel turns about another axis than the joints'.
+ *
+ * @param m a left corner
+ * @param turns steer angles of the sweep as on a left wheel, rad, + to the left
+ * @throws {Refusal} `no-sweep` when the corner cannot steer that far; whatever `poseAt` refuses
+ * @source own derivation: docs/methods/steer-sweep.md
+ */
+export function sweepThroughLinkage(m: Mechanism, turns: readonly [Radian, Radian]): SweepOffset {
+  const straight = poseAt(m, { travel: metre(0), rack: metre(0) })
+  const places = turns.map((steer) => placeOf(steered(m, straight, steer), straight))
+  const sweep = axisFromSweep(places, { side: 'left' })
+  const { caster, sai } = straight
+  return {
+    sweep,
+    offset:
+      caster === null || sai === null
+        ? null
+        : { caster: rad(caster - sweep.caster), sai: rad(sai - sweep.sai) },
+  }
+}
+
+/** Pose at a steer angle from straight, by halving over the rack. */
+function steered(m: Mechanism, straight: Pose, steer: Radian): Pose {
+  const { left, right } = rackRange(m, { travel: metre(0) })
+  const turnAt = (pose: Pose) => straight.toe - pose.toe
+  const at = (rack: number) => poseAt(m, { travel: metre(0), rack: metre(rack) })
+  let [low, high] = [INSIDE * right, INSIDE * left]
+  const [first, last] = [turnAt(at(low)), turnAt(at(high))]
+  if (!(Math.min(first, last) < steer && steer < Math.max(first, last)))
+    throw gaugeRefusal(
+      'no-sweep',
+      'steer',
+      steer,
+      `On this corner model the wheel cannot be steered by ${((steer * 180) / Math.PI).toFixed(1)}°.`,
+      'Check the model, or take the reading without it.',
+    )
+  const rising = last > first
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2
+    if (turnAt(at(middle)) < steer === rising) low = middle
+    else high = middle
+  }
+  return at((low + high) / 2)
+}
+
+/** The gauge readings of a pose: across from its spin axis, along from the level line of the straight wheel carried with the knuckle. */
+function placeOf(pose: Pose, straight: Pose): SweepReading {
+  const level = [Math.cos(straight.toe), -Math.sin(straight.toe), 0] as const
+  const [w, x, y, z] = product(pose.turn!, inverse(straight.turn!))
+  const up =
+    2 * (x * z - w * y) * level[0] + 2 * (y * z + w * x) * level[1] + (1 - 2 * (x * x + y * y)) * level[2]
+  return { steer: rad(-pose.toe), camber: pose.camber, tilt: rad(Math.asin(up)) }
+}
+
+type Quaternion = readonly [number, number, number, number]
+const inverse = ([w, x, y, z]: Quaternion): Quaternion => [w, -x, -y, -z]
+const product = ([a, b, c, d]: Quaternion, [e, f, g, h]: Quaternion): Quaternion => [
+  a * e - b * f - c * g - d * h,
+  a * f + b * e + c * h - d * g,
+  a * g - b * h + c * e + d * f,
+  a * h + b * g - c * f + d * e,
+]
