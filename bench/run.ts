@@ -28,6 +28,7 @@ export async function bench({ page }: { page: () => string }): Promise<0 | 1> {
     ['poses against a general solver', againstRootFinder],
     ['draws', hardPointDraws],
     ['moves', movesTime],
+    ['sheet', async () => (await import('./sheet-time.ts')).sheetTime()],
     ['first page', () => pageSize(page())],
   ]
   if (typeof c !== 'string') work.unshift(['poses against C', againstC])
