@@ -1,0 +1,2 @@
+/** Why the clamp room says no. */
+export type ClampRefusal = 'not-positive' | 'no-such-pivot' | 'hangs-above-target' | 'not-finite'

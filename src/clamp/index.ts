@@ -1,0 +1,8 @@
+export { bushShearStress } from './bush-shear-stress.ts'
+export { bushStiffness, type RubberRing } from './bush-stiffness.ts'
+export type { Caution } from './caution.ts'
+export { type ClampBush, type ClampedBush, type ClampPose, type ClampTask, clampPose } from './clamp-pose.ts'
+export type { ClampRefusal } from './clamp-refusal.ts'
+export { type ClampTarget, clampTarget, type HeightsKnown } from './clamp-target.ts'
+export { travelFromArch } from './travel-from-arch.ts'
+export { typicalStiffness } from './typical-stiffness.ts'
