@@ -9,6 +9,9 @@ import { poseOfState } from './pose-of-state.ts'
 import { unreachable } from './unreachable.ts'
 import type { Way } from './walk.ts'
 
+/** Ways shorter than this are measured in it, so that no way is too short to divide by, m. */
+const leastWorth = 1e-6
+
 /**
  * The pose of a corner at a travel and rack: followed without a jump from the design pose, along the straight
  * way in travel, rack and displacement, so the branch is kept.
@@ -31,12 +34,8 @@ export function checkedDrive({ travel, rack }: Drive): { travel: Metre; rack: Me
 
 /** Follows from the design pose to a drive and the mechanism's displacement. */
 export function followTo(m: Mechanism, { travel, rack }: Drive): Followed {
-  return follow(
-    m,
-    wayTo(m, { travel, rack }),
-    designState(m),
-    travel === 0 && rack === 0 && !isDisplaced(m) ? 0 : 1,
-  )
+  if (travel === 0 && rack === 0 && !isDisplaced(m)) return { arrived: true, share: 0, state: designState(m) }
+  return follow(m, wayTo(m, { travel, rack }), designState(m), 1)
 }
 
 /** State of the design pose. */
@@ -59,6 +58,6 @@ function wayTo(m: Mechanism, { travel, rack }: Drive): Way {
     travel: [0, travel],
     rack: [0, rack],
     form: [m.design, rate],
-    worth: Math.hypot(travel, rack, largest) || 1,
+    worth: Math.max(leastWorth, Math.hypot(travel, rack, largest)),
   }
 }
