@@ -38,8 +38,8 @@ export function CornerBlock({ corner }: { corner: SheetCorner }) {
           </>
         ) : (
           <>
-            Ink: ride height{corner.present ? '. Dashed blue: as it stands' : ''}. Touch a letter for its
-            name.
+            Ink: ride height{corner.present ? '. Dashed: as it stands' : ''}.{' '}
+            <span className="screen-only">Touch a letter for its name.</span>
           </>
         )}
       </p>

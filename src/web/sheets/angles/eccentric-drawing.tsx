@@ -2,6 +2,7 @@ import type { SheetMove } from '../../../sheet/index.ts'
 import { Arrow } from '../../drawing/arrow.tsx'
 import { Balloon } from '../../drawing/balloon.tsx'
 import './part-drawing.css'
+import { turnSense } from './turn-sense.ts'
 
 const disc = 40
 const offset = 9
@@ -14,9 +15,16 @@ const dialAt = (clock: number, radius: number) =>
 
 /** The washer seen from its side between its two stops: mark and hole now in ink, then in blue. */
 export function EccentricDrawing({ move }: { move: SheetMove }) {
-  const dial = move.dial
-  const turn = dial ? Math.atan2(Math.sin(dial.to - dial.from), Math.cos(dial.to - dial.from)) : 0
-  const ends = dial ? { from: dial.from, to: dial.from + turn } : null
+  const { dial } = move
+  const sense = turnSense(move)
+  // Without a known mark the turn itself is still drawn, from the top.
+  const amount = Math.abs(move.to - move.from) * (sense === 'anticlockwise' ? -1 : 1)
+  const turn = dial
+    ? Math.atan2(Math.sin(dial.to - dial.from), Math.cos(dial.to - dial.from))
+    : sense
+      ? amount
+      : 0
+  const ends = dial || sense ? { from: dial?.from ?? 0, to: (dial?.from ?? 0) + turn } : null
   const arc = () => {
     if (!ends) return null
     const way = Math.sign(turn) || 1
@@ -65,8 +73,8 @@ export function EccentricDrawing({ move }: { move: SheetMove }) {
         // biome-ignore lint/suspicious/noArrayIndexKey: the hours of a clock face keep their places
         return <line key={i} className="part-tick" x1={x1} y1={y1} x2={x2} y2={y2} />
       })}
-      {ends && mark(ends.from, 'part-now')}
-      {ends && Math.abs(turn) > 0.01 && mark(ends.to, 'part-then')}
+      {dial && ends && mark(ends.from, 'part-now')}
+      {dial && ends && Math.abs(turn) > 0.01 && mark(ends.to, 'part-then')}
       {arc()}
       <Balloon x={-50} y={-50} text={String(move.order)} filled colour="var(--blue)" />
     </svg>

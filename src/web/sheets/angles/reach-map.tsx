@@ -135,13 +135,16 @@ function LimitBox({
 }) {
   const [x1, x2] = [x(limit.camber[0]), x(limit.camber[1])]
   const [y1, y2] = [y(limit.caster[1]), y(limit.caster[0])]
-  const typed = (angle: string) =>
-    readings.find((reading) => reading.name.endsWith(`${side} ${angle}`))?.limit ?? null
+  // As the workshop typed them, when these are the limits of a reading of this wheel.
   const words = (angle: 'camber' | 'caster') => {
-    const asTyped = typed(angle)
-    return asTyped
-      ? `${asTyped.lowText} … ${asTyped.highText}`
-      : `${degreeText(limit[angle][0])}° … ${degreeText(limit[angle][1])}°`
+    const [low, high] = limit[angle]
+    const typed = readings.find(
+      (reading) =>
+        reading.name.endsWith(`${side} ${angle}`) &&
+        reading.limit?.low === low &&
+        reading.limit.high === high,
+    )?.limit
+    return typed ? `${typed.lowText} … ${typed.highText}` : `${degreeText(low)}° … ${degreeText(high)}°`
   }
   const middle = (y1 + y2) / 2
   return (

@@ -2,6 +2,7 @@ import type { SheetMove } from '../../../sheet/index.ts'
 import { Arrow } from '../../drawing/arrow.tsx'
 import { Balloon } from '../../drawing/balloon.tsx'
 import './part-drawing.css'
+import { turnSense } from './turn-sense.ts'
 
 const flats = Array.from({ length: 6 }, (_, i) => {
   const t = ((i + 0.5) * Math.PI) / 3
@@ -13,7 +14,8 @@ export function RodDrawing({ move }: { move: SheetMove }) {
   const longer = move.to > move.from
   const colour = 'var(--blue)'
   const r = 25
-  const clockwise = move.looks === 'clockwise'
+  const sense = turnSense(move)
+  const clockwise = sense === 'clockwise'
   // The turn: from 8 over 12 to 4 o'clock, or the other way about.
   const [a, b] = clockwise ? [-2.6, -0.35] : [-0.54, -2.79]
   const at = (t: number) => [r * Math.cos(t), r * Math.sin(t) - 22] as const
@@ -26,7 +28,7 @@ export function RodDrawing({ move }: { move: SheetMove }) {
       <path className="part-centre" d="M-32 -22H32M0 -54V6" />
       <circle className="part-line" cx="0" cy="-22" r="8" />
       <polygon className="part-line" points={flats} />
-      {move.looks && (
+      {sense && (
         <g>
           <path
             className="part-move"
