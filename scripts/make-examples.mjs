@@ -216,12 +216,12 @@ function unit07() {
   })
   const [frontEccentric, rearEccentric, tieRod] = adjustersOf(corner)
   const at = (adjuster, setting) => displacementOf(adjuster, v.points, setting)
-  const left = [at(frontEccentric, -6 * DEGREE), at(rearEccentric, -9 * DEGREE), at(tieRod, -0.12)]
-  // The right side's lower pivots lie a little further out than drawn; its washers stand far from the middle.
+  const left = [at(frontEccentric, -6 * DEGREE), at(rearEccentric, -9 * DEGREE), at(tieRod, -0.1)]
+  // The right side's upper pivots lie a little further in than drawn; its washers stand far from the middle.
   const rightBody = {
-    body: { lowerFrontInner: [0, 1.4 * MM, 0], lowerRearInner: [0, 1.1 * MM, 0] },
+    body: { upperFrontInner: [0, -2.2 * MM, 0], upperRearInner: [0, -1.8 * MM, 0] },
   }
-  const right = [rightBody, at(frontEccentric, 66 * DEGREE), at(rearEccentric, -7 * DEGREE), at(tieRod, 1.05)]
+  const right = [rightBody, at(frontEccentric, 38 * DEGREE), at(rearEccentric, -24 * DEGREE), at(tieRod, -0.55)]
   // Round 1: the worn lower joint lets the knuckle's foot come out; the right coil has sagged.
   const worn = { knuckle: { lowerOuter: [0, -0.9 * MM, 0] } }
   const before = { left, right: [...right, worn], height: { left: 441, right: 428 } }
@@ -284,13 +284,13 @@ function unit07() {
     ['caution acknowledged', { caution: 'spring not held' }, 20],
     ['as found', { adjuster: 'lower-front-eccentric', wheel: 'front left', clock: "12 o'clock" }],
     ['as found', { adjuster: 'lower-rear-eccentric', wheel: 'front left', clock: '11:45' }],
-    ['as found', { adjuster: 'lower-front-eccentric', wheel: 'front right', clock: '9:45' }],
+    ['as found', { adjuster: 'lower-front-eccentric', wheel: 'front right', clock: '10:45' }],
     [
       'as found',
       {
         adjuster: 'lower-rear-eccentric',
         wheel: 'front right',
-        clock: '12:15',
+        clock: '12:45',
         remark: 'the paint mark has slipped; a new one is scribed',
       },
     ],

@@ -5,8 +5,10 @@ import { fileHead, nameText, words } from './names-schema.ts'
 import {
   angleText,
   clockText,
+  forceText,
   lengthText,
   positiveLength,
+  rateText,
   shareText,
   stiffnessText,
   turnsText,
@@ -182,6 +184,14 @@ export const cornerSchema = z.strictObject({
     .optional()
     .describe('The height that was measured in the pose whose points are given.'),
   travel: z.strictObject({ droop: positiveLength, bump: positiveLength }).optional(),
+  wheelRate: z
+    .strictObject({ rate: rateText, spread: shareText })
+    .optional()
+    .describe(
+      'Vertical rate at the wheel, springs and bushes together, with its relative standard uncertainty.',
+    ),
+  load: forceText.optional().describe('Load of this corner on its wheel.'),
+  airSprung: z.boolean().optional(),
   steeredLink: z.int().min(1).max(5).optional().describe('Which link of five the steering moves.'),
   points: z.record(nameText, point),
   parts: z.record(nameText, part),

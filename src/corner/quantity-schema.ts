@@ -4,6 +4,7 @@ import {
   inDegrees,
   parseAngle,
   parseDistance,
+  parseForce,
   parseLength,
   parsePercent,
   parsePressure,
@@ -14,6 +15,7 @@ import {
   Refusal,
 } from '../quantity/index.ts'
 import { parseClock } from './parse-clock.ts'
+import { parseRate } from './parse-rate.ts'
 import { plainDigits } from './plain-digits.ts'
 
 /** A quantity as it was typed, and what it means in SI. @source definition */
@@ -33,6 +35,8 @@ const right = {
   stiffness: 'a torque for an angle, such as "1.9 N·m/°"',
   pressure: 'a pressure with its unit, such as "240 kPa" or "2.4 bar"',
   distance: 'a distance with its unit, such as "80 km"',
+  force: 'a force with its unit, such as "7.4 kN"',
+  rate: 'a force for a length, such as "31 N/mm"',
   share: 'a percentage, such as "40 %"',
   clock: 'a clock position, such as "4 o\'clock" or "10:30"',
 }
@@ -48,6 +52,8 @@ const parsers = {
   stiffness: parseStiffness,
   pressure: parsePressure,
   distance: parseDistance,
+  force: parseForce,
+  rate: parseRate,
   share: parsePercent,
   clock: parseClock,
 }
@@ -74,6 +80,8 @@ const written: Record<What, (value: number) => string> = {
   stiffness: (value) => `${plainDigits((value * Math.PI) / 180)} N·m/°`,
   pressure: (value) => exactText({ value, kind: 'pressure', unit: 'kPa' }),
   distance: (value) => exactText({ value, kind: 'distance', unit: 'km' }),
+  force: (value) => exactText({ value, kind: 'force', unit: 'N' }),
+  rate: (value) => `${plainDigits(value / 1000)} N/mm`,
   share: (value) => `${plainDigits(value * 100)} %`,
   clock: (value) => `${plainDigits(inDegrees(value))}°`,
 }
@@ -123,6 +131,10 @@ export const angleText = si('angle')
 export const turnsText = si('turns')
 /** Stiffness of a bush. @source definition */
 export const stiffnessText = si('stiffness')
+/** A force. @source definition */
+export const forceText = si('force')
+/** A rate at the wheel, N/m. @source definition */
+export const rateText = si('rate')
 /** A percentage, 1 = 100 %. @source definition */
 export const shareText = si('share')
 /** A clock position, rad clockwise from 12 o'clock. @source definition */

@@ -1,6 +1,13 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { type Corner, cornerPoints, parseClock, readCorner, writeCorner } from '../../../src/corner/index.ts'
+import {
+  type Corner,
+  cornerPoints,
+  parseClock,
+  parseRate,
+  readCorner,
+  writeCorner,
+} from '../../../src/corner/index.ts'
 import { inDegrees } from '../../../src/quantity/index.ts'
 import { law, near, refuses } from '../../support/law.ts'
 import { demo, demoCorner, spoil } from './demo.ts'
@@ -201,6 +208,19 @@ test.each(['07', '12'] as const)('CO4 the demo corner %s is written as it was re
   expect(again.ok && writeCorner(again.value)).toEqual(written)
 })
 
+refuses('not-a-rate', () => parseRate('31 N'), 'rate')
+refuses('not-a-rate', () => parseRate('0 N/mm'), 'rate')
+refuses('not-a-rate', () => parseRate('-3 N/mm'), 'rate')
+refuses('no-unit', () => parseRate('31/mm'))
+refuses('wrong-kind', () => parseRate('31 mm/N'))
+refuses('not-a-rate', () => parseRate(''), 'rate')
+test.each([
+  ['31 N/mm', 31_000],
+  ['180 lbf/in', (180 * 0.45359237 * 9.80665) / 0.0254],
+  ['3.1 kN per cm', 310_000],
+])('CO8 %s is a rate', (text, rate) => {
+  expect(near(parseRate(text), rate, { rel: 1e-14 })).toBe(true)
+})
 refuses('not-a-clock', () => parseClock('13 o’clock'), 'clock')
 refuses('not-a-clock', () => parseClock('4'), 'clock')
 refuses('not-a-clock', () => parseClock('360°'), 'clock')

@@ -127,10 +127,10 @@ test('SP4 a limit for both wheels is given to each, one for a side goes before i
 
 test('SP5 front toe is each wheel’s to the thrust line, rear toe to the centre line', () => {
   const found = limitsOf(specOf(file()))
-  expect(found['front left toe to thrust']?.highText).toBe('0.20°')
-  expect(found['front right toe to thrust']?.highText).toBe('0.20°')
+  expect(found['front left toe to thrust']?.highText).toBe('0.26°')
+  expect(found['front right toe to thrust']?.highText).toBe('0.26°')
   expect(found['front left toe']).toBeUndefined()
-  expect(found['rear left toe']?.high).toBeCloseTo(deg(0.25), 15)
+  expect(found['rear left toe']?.high).toBeCloseTo(deg(0.3), 15)
 })
 
 test('SP6 toe may be typed as a length at its diameter', () => {
