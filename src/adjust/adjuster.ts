@@ -1,9 +1,13 @@
 import type { Point } from '../linkage/index.ts'
 import type { Metre, Radian, Turn } from '../quantity/index.ts'
 
-/** Where the person looks from. `outside` is the wheel's side of the car, `inside` the other way round. */
+/**
+ * Where the person looks from. `outside` is the wheel's side of the car, `inside` the other way round.
+ *
+ * @source definition
+ */
 export type View = 'front' | 'rear' | 'outside' | 'inside' | 'above' | 'below'
-/** Sense of turning as the person sees it. */
+/** Sense of turning as the person sees it. @source definition */
 export type Looks = 'clockwise' | 'anticlockwise'
 
 /** What every adjuster has: one scalar setting with a range, a step and a play. */
@@ -25,6 +29,7 @@ interface OneSetting<Setting extends number> {
  * A washer with its hole off centre: the point it holds moves along its slot by throw · sin setting.
  * Setting 0 is the middle of the slot. The range stays within a quarter turn either side: the other half
  * of the washer only repeats the same shifts.
+ * @source definition
  */
 export interface Eccentric extends OneSetting<Radian> {
   readonly kind: 'eccentric'
@@ -43,7 +48,7 @@ export interface Eccentric extends OneSetting<Radian> {
   readonly fitted?: 'as drawn' | 'turned round'
 }
 
-/** Shims under a pivot shaft: setting is the thickness of the pack. */
+/** Shims under a pivot shaft: setting is the thickness of the pack. @source definition */
 export interface ShimPack extends OneSetting<Metre> {
   readonly kind: 'shims'
   /** Body points that it moves, one per bolt it stands under. */
@@ -56,7 +61,11 @@ export interface ShimPack extends OneSetting<Metre> {
   readonly asDrawn?: Metre
 }
 
-/** A threaded rod or sleeve that makes a link longer; setting counts turns, longer is positive. */
+/**
+ * A threaded rod or sleeve that makes a link longer; setting counts turns, longer is positive.
+ *
+ * @source definition
+ */
 export interface TieRodThread extends OneSetting<Turn> {
   readonly kind: 'thread'
   /** Link that gets longer: tie, link0 … */
@@ -71,7 +80,11 @@ export interface TieRodThread extends OneSetting<Turn> {
   readonly rightSide?: 'same thread' | 'mirrored thread'
 }
 
-/** One of two bolts sits in a slot, and the knuckle turns about the other: setting is the shift in the slot. */
+/**
+ * One of two bolts sits in a slot, and the knuckle turns about the other: setting is the shift in the slot.
+ *
+ * @source definition
+ */
 export interface SlottedBolt extends OneSetting<Metre> {
   readonly kind: 'slotted bolt'
   /** What turns against the knuckle's joints: the strut's line, or the stub that carries the wheel. */
@@ -85,10 +98,14 @@ export interface SlottedBolt extends OneSetting<Metre> {
   readonly seenFrom: View
 }
 
-/** Anything with one setting that displaces points. Later kinds join here; `displacementOf` is all that the rest asks of them. */
+/**
+ * Anything with one setting that displaces points. Later kinds join here; `displacementOf` is all that the rest asks of them.
+ *
+ * @source definition
+ */
 export type Adjuster = Eccentric | ShimPack | TieRodThread | SlottedBolt
 
-/** Why the adjust room says no. */
+/** Why the adjust room says no. @source definition */
 export type AdjustRefusal =
   | 'bad-adjuster'
   | 'setting-out-of-range'

@@ -1,6 +1,10 @@
 import type { WheelAngle } from '../linkage/index.ts'
 
-/** Kinds of fault that can hold a reading out of the adjusters' reach; what it is, the findings decide. */
+/**
+ * Kinds of fault that can hold a reading out of the adjusters' reach; what it is, the findings decide.
+ *
+ * @source definition
+ */
 export type FaultKind =
   | 'bent lower arm'
   | 'bent upper arm'

@@ -7,7 +7,7 @@ import { isNearEnd } from './is-near-end.ts'
 import { shimChange } from './shim-change.ts'
 import { turnsText } from './turns-text.ts'
 
-/** A change of setting in the words of a hand. */
+/** A change of setting in the words of a hand. @source definition */
 export interface Hand {
   /** "34° clockwise", "5/12 turn longer", "add 1 mm + 0.5 mm shims", "1.5 mm out" */
   readonly amount: string
@@ -21,7 +21,11 @@ export interface Hand {
   readonly warning: string
 }
 
-/** A change of setting, in the adjuster's own unit; `known` false when only the amount is sure. */
+/**
+ * A change of setting, in the adjuster's own unit; `known` false when only the amount is sure.
+ *
+ * @source definition
+ */
 export interface Turning {
   readonly from: number
   readonly to: number

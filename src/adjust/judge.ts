@@ -3,7 +3,7 @@ import type { SearchSpace } from './search-space.ts'
 import { type AxisDraws, axisDraws } from './setting-noise.ts'
 
 /** Errors of one learned response: independent unit normals, and the root of the covariance that mixes them. */
-export interface ResponseDraws {
+interface ResponseDraws {
   /** [slope][unit], rad/m. */
   readonly root: readonly (readonly number[])[]
   /** One column per unit. */

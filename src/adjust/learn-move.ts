@@ -8,7 +8,11 @@ import type { WheelSetup } from './problem.ts'
 import { responseSurface } from './response-surface.ts'
 import { strokeOf } from './stroke-of.ts'
 
-/** One move as it was recorded on one wheel: settings before and after, and what the readings did. */
+/**
+ * One move as it was recorded on one wheel: settings before and after, and what the readings did.
+ *
+ * @source definition
+ */
 export interface RecordedMove {
   /** Settings by adjuster id; those not named did not move. */
   readonly from: Readonly<Record<string, number>>

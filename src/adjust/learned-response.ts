@@ -4,6 +4,7 @@ import type { WheelAngle } from '../linkage/index.ts'
  * What recorded moves have taught about one corner: a correction, added to the slopes that its points give,
  * with its covariance. Two wheels whose responses carry the same source share the same error (both sides of
  * one vehicle, drawn once).
+ * @source definition
  */
 export interface LearnedResponse {
   readonly source: string

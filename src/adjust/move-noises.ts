@@ -1,8 +1,9 @@
 import { angleOrder } from './angles-at-strokes.ts'
+import type { Axis } from './axis.ts'
 import type { Judge } from './judge.ts'
 import type { OnSteps } from './on-steps.ts'
 import { rowChanges } from './row-changes.ts'
-import type { Axis, SearchSpace } from './search-space.ts'
+import type { SearchSpace } from './search-space.ts'
 import { settingNoise } from './setting-noise.ts'
 
 /** A random change that several readings share: a washer's slip, an uncertain response. */

@@ -4,7 +4,7 @@ import type { Adjuster } from './adjuster.ts'
 import type { Hand } from './hand-of.ts'
 import type { OutOfReach } from './out-of-reach.ts'
 
-/** One thing the hand does. */
+/** One thing the hand does. @source definition */
 export interface Move {
   /** 1 for the first. */
   readonly order: number
@@ -19,7 +19,7 @@ export interface Move {
   readonly hand: Hand
 }
 
-/** What is foreseen of one reading. */
+/** What is foreseen of one reading. @source definition */
 export interface Foreseen {
   readonly name: ReadingName
   readonly now: Measured
@@ -32,7 +32,7 @@ export interface Foreseen {
   readonly insideAfter: number | null
 }
 
-/** Moves and what is to be expected of them. */
+/** Moves and what is to be expected of them. @source definition */
 export interface Moves {
   readonly moves: readonly Move[]
   readonly foreseen: readonly Foreseen[]

@@ -1,4 +1,5 @@
 import type { Measured, Part } from '../measure/index.ts'
+import type { Axis } from './axis.ts'
 import { type Candidate, chanceOf } from './candidate.ts'
 import { exactOffsets } from './exact-offsets.ts'
 import { handOf } from './hand-of.ts'
@@ -10,7 +11,7 @@ import { movesSentence } from './moves-sentence.ts'
 import { orderOfMoves } from './order-of-moves.ts'
 import type { OutOfReach } from './out-of-reach.ts'
 import { rowShifts } from './row-shifts.ts'
-import type { Axis, SearchSpace } from './search-space.ts'
+import type { SearchSpace } from './search-space.ts'
 
 /** What was found, before it is put into words. */
 export interface Outcome {

@@ -1,6 +1,7 @@
 import type { Aim } from './aim.ts'
+import type { Axis } from './axis.ts'
 import { costOf } from './cost-of.ts'
-import type { Axis, SearchSpace } from './search-space.ts'
+import type { SearchSpace } from './search-space.ts'
 import { settingMeant } from './setting-meant.ts'
 import { shimChange } from './shim-change.ts'
 import { strokeMeant } from './stroke-meant.ts'

@@ -1,5 +1,6 @@
+import type { Axis } from './axis.ts'
 import { jobOf } from './job-of.ts'
-import type { Axis, SearchSpace } from './search-space.ts'
+import type { SearchSpace } from './search-space.ts'
 
 /**
  * Trade order: rear before front; caster, camber, toe last; left, right; then as the adjusters are listed.

@@ -6,7 +6,7 @@ import { jobOf } from './job-of.ts'
 import { rowChanges } from './row-changes.ts'
 import type { SearchSpace } from './search-space.ts'
 
-/** A reading that stays outside whatever is turned. */
+/** A reading that stays outside whatever is turned. @source definition */
 export interface OutOfReach {
   readonly reading: ReadingName
   /** How far from the limit the reach ends, rad, positive. */

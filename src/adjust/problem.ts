@@ -3,7 +3,7 @@ import type { Measured } from '../measure/index.ts'
 import type { Adjuster } from './adjuster.ts'
 import type { LearnedResponse } from './learned-response.ts'
 
-/** One wheel as the moves see it, drawn as a LEFT corner. */
+/** One wheel as the moves see it, drawn as a LEFT corner. @source definition */
 export interface WheelSetup {
   readonly points: CornerPoints
   /** Where it stood when it was read: travel from the design height, rack as the left-drawn corner sees it. */
@@ -15,14 +15,14 @@ export interface WheelSetup {
   readonly response?: LearnedResponse
 }
 
-/** Both wheels of one axle. */
+/** Both wheels of one axle. @source definition */
 export interface AxleSetup {
   readonly end: AxleEnd
   readonly left: WheelSetup
   readonly right: WheelSetup
 }
 
-/** A reading's limits, rad. */
+/** A reading's limits, rad. @source definition */
 export interface Limit {
   readonly low: number
   readonly high: number
@@ -30,7 +30,7 @@ export interface Limit {
   readonly preferred?: number
 }
 
-/** What the moves are found from. */
+/** What the moves are found from. @source definition */
 export interface MovesProblem {
   /** The axles that can be adjusted; readings of others still count. */
   readonly axles: readonly AxleSetup[]
@@ -39,7 +39,7 @@ export interface MovesProblem {
   readonly limits: Readonly<Partial<Record<ReadingName, Limit>>>
 }
 
-/** How the moves are found. */
+/** How the moves are found. @source definition */
 export interface MovesOptions {
   /** Probability that counts as proven. Default 0.95. */
   readonly threshold?: number

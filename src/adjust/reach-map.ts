@@ -6,16 +6,16 @@ import type { WheelSetup } from './problem.ts'
 import { responseSurface } from './response-surface.ts'
 import { strokeOf } from './stroke-of.ts'
 
-/** A place on the map: camber and caster, rad. */
+/** A place on the map: camber and caster, rad. @source definition */
 export type MapPoint = readonly [number, number]
 
-/** Camber and caster of one wheel, read or foreseen. */
+/** Camber and caster of one wheel, read or foreseen. @source definition */
 export interface CamberCaster {
   readonly camber: Measured
   readonly caster: Measured
 }
 
-/** What a reach map is drawn from. */
+/** What a reach map is drawn from. @source definition */
 export interface ReachTask {
   readonly wheel: WheelSetup
   readonly now: CamberCaster
@@ -25,7 +25,7 @@ export interface ReachTask {
   readonly after?: CamberCaster
 }
 
-/** The reachable patch, and the way through it. */
+/** The reachable patch, and the way through it. @source definition */
 export interface ReachMap {
   /** Closed outline (the last point joins the first). */
   readonly outline: readonly MapPoint[]

@@ -7,7 +7,7 @@ import type { Limit, MovesProblem } from './problem.ts'
 import { readingOf } from './reading-of.ts'
 
 /** What one wheel's angle adds to a reading. */
-export interface RowTerm {
+interface RowTerm {
   /** 2 · axle + (0 left, 1 right), in the problem's order of axles. */
   readonly wheel: number
   /** Place in `angleOrder`. */

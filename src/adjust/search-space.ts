@@ -1,31 +1,14 @@
-import type { AxleEnd, Side } from '../linkage/index.ts'
+import type { AxleEnd } from '../linkage/index.ts'
 import { Refusal } from '../quantity/index.ts'
 import type { Adjuster, AdjustRefusal } from './adjuster.ts'
 import { angleOrder } from './angles-at-strokes.ts'
+import type { Axis } from './axis.ts'
 import { checkAdjuster } from './check-adjuster.ts'
 import type { MovesProblem, WheelSetup } from './problem.ts'
 import type { ReadingRow } from './reading-rows.ts'
 import { type ResponseSurface, responseSurface } from './response-surface.ts'
 import { strokeMeant } from './stroke-meant.ts'
 import { strokeOf } from './stroke-of.ts'
-
-/** One adjuster of one wheel as a direction to search in. */
-export interface Axis {
-  readonly adjuster: Adjuster
-  /** 2 · axle + (0 left, 1 right). */
-  readonly wheel: number
-  /** Place among the adjusters of its wheel. */
-  readonly column: number
-  readonly side: Side
-  /** False when nobody knows the present setting; then the middle stands in for it. */
-  readonly known: boolean
-  /** Present setting and the stroke it gives. */
-  readonly base: number
-  readonly baseStroke: number
-  /** Strokes at the ends of the range, lower first. */
-  readonly low: number
-  readonly high: number
-}
 
 /** All wheels of a problem with their response, and all adjusters as axes. */
 export interface SearchSpace {

@@ -1,4 +1,4 @@
-import type { Axis } from './search-space.ts'
+import type { Axis } from './axis.ts'
 import { settingAt } from './setting-at.ts'
 import { strokeMeant } from './stroke-meant.ts'
 

@@ -1,5 +1,5 @@
 import { seededRandom } from '../measure/index.ts'
-import type { Axis } from './search-space.ts'
+import type { Axis } from './axis.ts'
 import { strokeMeant } from './stroke-meant.ts'
 import { strokeOf } from './stroke-of.ts'
 

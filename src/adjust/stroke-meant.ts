@@ -1,4 +1,4 @@
-import type { Axis } from './search-space.ts'
+import type { Axis } from './axis.ts'
 import { strokeOf } from './stroke-of.ts'
 
 /**

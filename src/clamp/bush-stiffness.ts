@@ -1,7 +1,7 @@
 import { type Metre, type NewtonMetrePerRadian, NmPerRad, type Pascal, Refusal } from '../quantity/index.ts'
 import type { ClampRefusal } from './clamp-refusal.ts'
 
-/** A bonded bush as a rubber ring between two sleeves. */
+/** A bonded bush as a rubber ring between two sleeves. @source definition */
 export interface RubberRing {
   /** Outer diameter of the inner sleeve. */
   readonly inner: Metre

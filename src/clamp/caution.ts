@@ -1,4 +1,4 @@
-/** What must be said where bush bolts are made final. */
+/** What must be said where bush bolts are made final. @source definition */
 export interface Caution {
   readonly code:
     | 'jack alone'
@@ -11,7 +11,7 @@ export interface Caution {
   readonly sentence: string
 }
 
-/** What the cautions depend on. */
+/** What the cautions depend on. @source definition */
 export interface CautionFacts {
   /** Load of the corner on its wheel, N; null when nobody knows. */
   readonly cornerLoad: number | null

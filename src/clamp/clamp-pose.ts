@@ -14,7 +14,7 @@ import { type Caution, cautionsOf } from './caution.ts'
 import type { ClampRefusal } from './clamp-refusal.ts'
 import { typicalStiffness } from './typical-stiffness.ts'
 
-/** A bush as the clamp pose sees it. */
+/** A bush as the clamp pose sees it. @source definition */
 export interface ClampBush {
   readonly id: string
   /** "front bush of the lower arm" */
@@ -29,7 +29,7 @@ export interface ClampBush {
   readonly adjuster: boolean
 }
 
-/** What a clamp pose is worked out from. */
+/** What a clamp pose is worked out from. @source definition */
 export interface ClampTask {
   readonly side: Side
   /** Drawn as a LEFT corner. */
@@ -48,7 +48,7 @@ export interface ClampTask {
   readonly airSprung?: boolean
 }
 
-/** One bush: what it would carry if it were made final hanging. */
+/** One bush: what it would carry if it were made final hanging. @source definition */
 export interface ClampedBush extends ClampBush {
   /** Twist left at the target, rad; bump is positive. */
   readonly twist: Measured
@@ -61,7 +61,7 @@ export interface ClampedBush extends ClampBush {
   readonly rule: 'final only at ride height' | 'stays run up until the last move' | 'final in any position'
 }
 
-/** The pose in which bush bolts are final. */
+/** The pose in which bush bolts are final. @source definition */
 export interface ClampPose {
   readonly side: Side
   readonly target: Measured

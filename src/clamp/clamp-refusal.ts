@@ -1,2 +1,2 @@
-/** Why the clamp room says no. */
+/** Why the clamp room says no. @source definition */
 export type ClampRefusal = 'not-positive' | 'no-such-pivot' | 'hangs-above-target' | 'not-finite'

@@ -3,7 +3,7 @@ import { decide, rectangular } from '../measure/index.ts'
 import { type Metre, metre, Refusal } from '../quantity/index.ts'
 import type { ClampRefusal } from './clamp-refusal.ts'
 
-/** Heights are hub centre to arch edge, the same points each time. */
+/** Heights are hub centre to arch edge, the same points each time. @source definition */
 export interface HeightsKnown {
   /** What is done to the springs of this axle. */
   readonly springs: 'stay' | 'renewed' | 'torsion bar reset'
@@ -13,7 +13,7 @@ export interface HeightsKnown {
   readonly sheet: { readonly low: Metre; readonly high: Metre; readonly preferred?: Metre } | null
 }
 
-/** The height at which bush bolts are made final. */
+/** The height at which bush bolts are made final. @source definition */
 export interface ClampTarget {
   /** Hub to arch; null: no height can be aimed at, the bolts stay run up until it stands settled on its wheels. */
   readonly height: Measured | null

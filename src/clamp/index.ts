@@ -1,6 +1,6 @@
 export { bushShearStress } from './bush-shear-stress.ts'
 export { bushStiffness, type RubberRing } from './bush-stiffness.ts'
-export type { Caution } from './caution.ts'
+export { type Caution, type CautionFacts, cautionsOf } from './caution.ts'
 export { type ClampBush, type ClampedBush, type ClampPose, type ClampTask, clampPose } from './clamp-pose.ts'
 export type { ClampRefusal } from './clamp-refusal.ts'
 export { type ClampTarget, clampTarget, type HeightsKnown } from './clamp-target.ts'

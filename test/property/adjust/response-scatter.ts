@@ -29,7 +29,7 @@ export function jittered(points: CornerPoints, spread: number, seed: number): Co
 }
 
 /** Slopes in rad per m of stroke, [angle · adjusters + adjuster], by the linkage alone. */
-export function slopesOf(wheel: WheelSetup): number[] {
+function slopesOf(wheel: WheelSetup): number[] {
   const h = 1e-4
   const at = (j: number, by: number) => {
     const one = wheel.adjusters[j]!
