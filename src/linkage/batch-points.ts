@@ -10,7 +10,7 @@ import type { Drive } from './points.ts'
 import { checkedDrive, followTo } from './pose-at.ts'
 import { unreachable } from './unreachable.ts'
 
-/** What is drawn. */
+/** What is drawn. @source definition */
 export interface PointDraws {
   readonly drive: Drive
   /** Standard deviation of every coordinate, or of the coordinates of each named point (others then stay), m. */

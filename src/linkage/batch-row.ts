@@ -1,9 +1,9 @@
 import type { Mechanism } from './mechanism.ts'
 import { bodyAt } from './numeric-form.ts'
 
-/** Numbers of one answer: camber, toe, caster, SAI (rad; 0 where there is no joint axis), wheel centre (m), flag. */
+/** Numbers of one answer: camber, toe, caster, SAI (rad; 0 where there is no joint axis), wheel centre (m), flag. @source definition */
 export const batchStride = 8
-/** The last number of an answer. */
+/** The last number of an answer. @source definition */
 export const batchFlag = { answered: 0, unreachable: 1 } as const
 
 /** Where a joint axis finds its ends in the numbers of a form; null for a five-link. */

@@ -15,7 +15,7 @@ const no = (code: LinkageRefusal, at: string, sentence: string, remedy: string, 
   throw new Refusal<LinkageRefusal>({ code, at, given, sentence, remedy })
 }
 
-/** Every number anywhere in the value is finite. */
+/** Every number anywhere in the value is finite. @source definition */
 export function checkFinite(value: unknown, at: string): void {
   if (typeof value === 'number' && !Number.isFinite(value))
     no(

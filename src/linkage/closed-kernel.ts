@@ -3,7 +3,7 @@ import type { Mechanism } from './mechanism.ts'
 import { strutClosed } from './strut-closed.ts'
 import { wishboneClosed } from './wishbone-closed.ts'
 
-/** Numbers and room for closed-form poses without allocation. */
+/** Numbers and room for closed-form poses without allocation. @source own derivation: docs/methods/pose-of-a-corner.md */
 export interface ClosedKernel {
   readonly strut: boolean
   readonly numbers: Float64Array
@@ -22,7 +22,7 @@ const leastRate = 0.15
 const largestTurn = 1
 const settled = 1e-15
 
-/** A kernel for a double wishbone or a strut; null where there is no closed form, or none close to design. */
+/** A kernel for a double wishbone or a strut; null where there is no closed form, or none close to design. @source own derivation: docs/methods/pose-of-a-corner.md */
 export function closedKernel(m: Mechanism): ClosedKernel | null {
   const numbers = closedNumbers(m)
   if (!numbers) return null
@@ -40,6 +40,7 @@ export function closedKernel(m: Mechanism): ClosedKernel | null {
  *
  * @param from angle to start from: that of a neighbouring pose, or travel / rate
  * @returns the angle, rad; NaN when the pose lies near a dead centre or a turn of the travel, or does not close
+ * @source own derivation: docs/methods/pose-of-a-corner.md
  */
 export function closedAngle(k: ClosedKernel, travel: number, rack: number, from: number): number {
   const { numbers, out, strut, rate } = k

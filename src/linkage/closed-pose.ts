@@ -10,7 +10,7 @@ import { cross, dot, minus, plus, times, unit } from './vector.ts'
  * The pose of a double wishbone or strut in closed form, driven by wheel height. Close to a dead centre or to the
  * turn of the travel, and for a five-link, it is left to `poseAt`; both agree to rounding.
  *
- * @throws {Refusal} as `poseAt`
+ * @throws {Refusal} `not-finite`; `unreachable`; `degenerate`, as `poseAt`
  * @source own derivation: docs/methods/pose-of-a-corner.md
  */
 export function closedPose(m: Mechanism, drive: Drive): Pose {

@@ -11,10 +11,12 @@ import { cross, dot, minus, plus } from './vector.ts'
 /**
  * `drawing board`: the traces of the arms' planes in the transverse plane through the wheel centre. `instantaneous`:
  * from the velocities of the knuckle in bump. They agree only where all motion stays in transverse planes.
+ *
+ * @source definition
  */
 export type CentreMethod = 'drawing board' | 'instantaneous'
 
-/** Front-view line from the contact point to the instant centre, and the centre itself. */
+/** Front-view line from the contact point to the instant centre, and the centre itself. @source definition */
 export interface InstantCentre {
   readonly how: CentreMethod
   /** y and z of the centre in body axes; null when it lies at infinity. */

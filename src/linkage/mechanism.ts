@@ -7,7 +7,7 @@ import { bodyAt, numericForm } from './numeric-form.ts'
 import type { CornerPoints, Displacement, Point } from './points.ts'
 import { turned } from './vector.ts'
 
-/** A corner made ready for computing. Make it with `mechanism`; the numbers inside are for this room only. */
+/** A corner made ready for computing. Make it with `mechanism`; the numbers inside are for this room only. @source definition */
 export interface Mechanism {
   readonly points: CornerPoints
   readonly displacement: Displacement
@@ -63,7 +63,7 @@ export function mechanism(points: CornerPoints, displacement: Displacement = {})
   }
 }
 
-/** The same corner displaced otherwise; cheaper than a new mechanism because the design is known to be sound. */
+/** The same corner displaced otherwise; cheaper than a new mechanism because the design is known to be sound. @source definition */
 export function displaced(m: Mechanism, displacement: Displacement): Mechanism {
   return mechanism(m.points, displacement)
 }

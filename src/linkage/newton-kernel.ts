@@ -3,7 +3,7 @@ import { linkRows, packedSize, perLink, strutRows } from './newton-rows.ts'
 import { bodyAt, lengthAt, strutTopAt } from './numeric-form.ts'
 import { solveFive } from './solve-five.ts'
 
-/** Room and fixed facts for Newton steps without allocation. */
+/** Room and fixed facts for Newton steps without allocation. @source own derivation: docs/methods/pose-of-a-corner.md */
 export interface NewtonKernel {
   readonly strut: boolean
   /** First place that holds a link. */
@@ -27,7 +27,7 @@ const longestFirst = 0.35
 /** A step this small (in sizes) leaves an error of its square. */
 const small = 1e-7
 
-/** Makes a kernel; places are given to links in the order that elimination with exchange takes at the design pose. */
+/** Makes a kernel; places are given to links in the order that elimination with exchange takes at the design pose. @source own derivation: docs/methods/pose-of-a-corner.md */
 export function newtonKernel(m: Mechanism): NewtonKernel {
   const { strut, rackLeg } = m.facts
   const firstLink = strut ? 2 : 0
@@ -92,7 +92,7 @@ function packStrut(packed: Float64Array, form: Float64Array): void {
   packed[8] = y * z
 }
 
-/** y of the inner point that the rack moves, as packed now; 0 where no link is steered. */
+/** y of the inner point that the rack moves, as packed now; 0 where no link is steered. @source own derivation: docs/methods/pose-of-a-corner.md */
 export const rackInner = (k: NewtonKernel): number => (k.rackAt < 0 ? 0 : k.packed[k.rackAt]!)
 
 function fillRows(
@@ -108,6 +108,7 @@ function fillRows(
  *
  * @param inner y of the inner point that the rack moves, where it stands now; ignored where no link is steered
  * @returns true when it settled, without a jump, on the side of the fold where the design pose lies
+ * @source own derivation: docs/methods/pose-of-a-corner.md
  */
 export function newtonSettle(k: NewtonKernel, state: Float64Array, inner: number): boolean {
   const { packed, rows, step, strut, firstLink } = k

@@ -11,7 +11,7 @@ import { stateOf } from './rates-at.ts'
  * When it would have to jump it is left to `poseAt`, which follows from the design pose.
  *
  * @param from a pose of the same or of a slightly different mechanism
- * @throws {Refusal} as `poseAt`
+ * @throws {Refusal} `not-finite`; `unreachable`; `degenerate`, as `poseAt`
  * @source own derivation: docs/methods/pose-of-a-corner.md
  */
 export function newtonPose(m: Mechanism, drive: Drive, from: Pose): Pose {

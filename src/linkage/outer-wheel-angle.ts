@@ -1,7 +1,7 @@
 import { type Metre, type Radian, Refusal, rad } from '../quantity/index.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
 
-/** Steering of one axle whose wheels roll about one point on the line of the other axle. */
+/** Steering of one axle whose wheels roll about one point on the line of the other axle. @source definition */
 export interface AckermannTurn {
   readonly wheelbase: Metre
   /** Between the steering axes at the ground. */

@@ -1,9 +1,9 @@
 import type { Metre, Radian } from '../quantity/index.ts'
 
-/** [x, y, z] in metres, ISO 8855: x forward, y left, z up. */
+/** [x, y, z] in metres, ISO 8855: x forward, y left, z up. @source definition */
 export type Point = readonly [number, number, number]
 
-/** The wheel at the design pose. Always a LEFT corner: outward is +y. A right corner is given mirrored. */
+/** The wheel at the design pose. Always a LEFT corner: outward is +y. A right corner is given mirrored. @source definition */
 export interface WheelAtDesign {
   readonly wheelCentre: Point
   /** Top outward is positive. */
@@ -14,7 +14,7 @@ export interface WheelAtDesign {
   readonly tyreRadius: Metre
 }
 
-/** Upper and lower arm with two inner pivots each, and a tie rod. */
+/** Upper and lower arm with two inner pivots each, and a tie rod. @source definition */
 export interface DoubleWishbone extends WheelAtDesign {
   readonly layout: 'double wishbone'
   readonly upperFrontInner: Point
@@ -27,7 +27,7 @@ export interface DoubleWishbone extends WheelAtDesign {
   readonly tieOuter: Point
 }
 
-/** Lower arm, tie rod, and a strut whose line (through `strutLower` and `topMount` at design) runs through the top mount. */
+/** Lower arm, tie rod, and a strut whose line (through `strutLower` and `topMount` at design) runs through the top mount. @source definition */
 export interface Strut extends WheelAtDesign {
   readonly layout: 'strut'
   readonly lowerFrontInner: Point
@@ -39,23 +39,23 @@ export interface Strut extends WheelAtDesign {
   readonly tieOuter: Point
 }
 
-/** One of five links; the one with `rack` is moved by the steering. */
+/** One of five links; the one with `rack` is moved by the steering. @source definition */
 export interface FiveLinkLink {
   readonly inner: Point
   readonly outer: Point
   readonly rack?: boolean
 }
 
-/** Five separate links. Its points are named inner0..inner4 and outer0..outer4. */
+/** Five separate links. Its points are named inner0..inner4 and outer0..outer4. @source definition */
 export interface FiveLink extends WheelAtDesign {
   readonly layout: 'five-link'
   readonly links: readonly [FiveLinkLink, FiveLinkLink, FiveLinkLink, FiveLinkLink, FiveLinkLink]
 }
 
-/** The points of one corner at the design pose. */
+/** The points of one corner at the design pose. @source definition */
 export type CornerPoints = DoubleWishbone | Strut | FiveLink
 
-/** What an adjuster, a fault or an error does to the points, against the design. Link lengths stay unless named. */
+/** What an adjuster, a fault or an error does to the points, against the design. Link lengths stay unless named. @source definition */
 export interface Displacement {
   /** Shift of body-fixed points, m: upperFrontInner, lowerRearInner, topMount, tieInner, inner0 … */
   readonly body?: Readonly<Record<string, Point>>
@@ -67,7 +67,7 @@ export interface Displacement {
   readonly spin?: Point
 }
 
-/** What drives a corner. */
+/** What drives a corner. @source definition */
 export interface Drive {
   /** Wheel centre above its design height; bump is positive. */
   readonly travel: Metre

@@ -1,7 +1,7 @@
 import type { Metre, Radian } from '../quantity/index.ts'
 import type { Drive, Point } from './points.ts'
 
-/** Where the knuckle is, and every angle that comes from it. Definitions and signs: docs/methods/signs.md. */
+/** Where the knuckle is, and every angle that comes from it. Definitions and signs: docs/methods/signs.md. @source definition */
 export interface Pose extends Drive {
   readonly camber: Radian
   readonly toe: Radian

@@ -11,13 +11,13 @@ import { knucklePoint } from './pose-of-state.ts'
 import { solveLinear } from './solve-linear.ts'
 import { cross, dot, minus, norm, plus, times } from './vector.ts'
 
-/** A way to go: any displacement, and the drive. The unit of what comes out is per unit of this. */
+/** A way to go: any displacement, and the drive. The unit of what comes out is per unit of this. @source definition */
 export interface Direction extends Displacement {
   readonly travel?: number
   readonly rack?: number
 }
 
-/** How fast a wheel's angles and place change. Angles in rad per unit of the direction, lengths in m. */
+/** How fast a wheel's angles and place change. Angles in rad per unit of the direction, lengths in m. @source definition */
 export interface WheelRates {
   readonly camber: number
   readonly toe: number

@@ -5,14 +5,14 @@ import type { LinkageRefusal } from './linkage-refusal.ts'
 import type { Point } from './points.ts'
 import { solveLinear } from './solve-linear.ts'
 
-/** A rigid body held by six distances from fixed points to points of its own. */
+/** A rigid body held by six distances from fixed points to points of its own. @source definition */
 export interface SixDistances {
   readonly base: readonly Point[]
   readonly body: readonly Point[]
   readonly lengths: readonly number[]
 }
 
-/** Place of the body's origin and its attitude, unit quaternion w, x, y, z. */
+/** Place of the body's origin and its attitude, unit quaternion w, x, y, z. @source definition */
 export interface Placement {
   readonly origin: Point
   readonly turn: readonly [number, number, number, number]

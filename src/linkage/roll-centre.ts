@@ -3,7 +3,7 @@ import { type CentreMethod, type InstantCentre, instantCentre } from './instant-
 import type { Mechanism } from './mechanism.ts'
 import type { Drive } from './points.ts'
 
-/** Height of the roll centre above the contact point, and the instant centre it was drawn from. */
+/** Height of the roll centre above the contact point, and the instant centre it was drawn from. @source definition */
 export interface RollCentre {
   readonly how: CentreMethod
   readonly height: Metre
@@ -16,7 +16,7 @@ export interface RollCentre {
  *     height = −contact y · slope
  *
  * @assumes both sides alike and at the same travel
- * @throws {Refusal} as `instantCentre`
+ * @throws {Refusal} `not-for-this-layout`; `singular`; `unreachable`, as `instantCentre`
  * @source own derivation: docs/methods/roll-centre.md
  */
 export function rollCentre(m: Mechanism, drive: Drive, how: CentreMethod): RollCentre {

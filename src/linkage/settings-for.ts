@@ -10,7 +10,7 @@ import { solveLinear } from './solve-linear.ts'
 import { sumOfDisplacements } from './sum-of-displacements.ts'
 import type { WheelAngle } from './wheel-angles.ts'
 
-/** One scalar setting: what it does to the points, and between which bounds it may stand. */
+/** One scalar setting: what it does to the points, and between which bounds it may stand. @source definition */
 export interface Setting {
   readonly name: string
   readonly displacement: (setting: number) => Displacement
@@ -20,7 +20,7 @@ export interface Setting {
   readonly from?: number
 }
 
-/** Settings that were found, and what they bring. */
+/** Settings that were found, and what they bring. @source definition */
 export interface Settled {
   readonly settings: readonly number[]
   readonly pose: Pose

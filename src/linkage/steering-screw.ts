@@ -6,7 +6,7 @@ import { poseAt } from './pose-at.ts'
 import { ratesAt } from './rates-at.ts'
 import { cross, dot, minus, plus, times, unit } from './vector.ts'
 
-/** The axis that the knuckle turns about at this instant while it is steered at a fixed wheel height. */
+/** The axis that the knuckle turns about at this instant while it is steered at a fixed wheel height. @source definition */
 export interface SteeringScrew {
   /** Side view of the screw axis; top rearward is positive. */
   readonly caster: Radian

@@ -1,13 +1,13 @@
-/** Which end of the vehicle. */
+/** Which end of the vehicle. @source definition */
 export type AxleEnd = 'front' | 'rear'
-/** Which side, as the driver sits. */
+/** Which side, as the driver sits. @source definition */
 export type Side = 'left' | 'right'
-/** Angles that belong to one wheel. */
+/** Angles that belong to one wheel. @source definition */
 export type WheelAngle = 'camber' | 'caster' | 'sai' | 'toe'
 
-/** A reading of one wheel: "front left camber". Toe is to the vehicle's centre line. */
+/** A reading of one wheel: "front left camber". Toe is to the vehicle's centre line. @source definition */
 export type WheelReading = `${AxleEnd} ${Side} ${WheelAngle}`
-/** A reading that two or four wheels make together. Toe "to thrust" is against the rear axle's thrust line. */
+/** A reading that two or four wheels make together. Toe "to thrust" is against the rear axle's thrust line. @source common practice, no source; definition of axes: ISO 8855 */
 export type AxleReading =
   | `${AxleEnd} total toe`
   | `${AxleEnd} cross camber`
@@ -15,7 +15,7 @@ export type AxleReading =
   | 'front cross sai'
   | 'thrust'
   | `front ${Side} toe to thrust`
-/** Any reading by its name, in files and in the code. */
+/** Any reading by its name, in files and in the code. @source definition */
 export type ReadingName = WheelReading | AxleReading
 
 /**

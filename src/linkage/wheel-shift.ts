@@ -5,7 +5,7 @@ import type { Pose } from './pose.ts'
 import { designState } from './pose-at.ts'
 import { poseOfState } from './pose-of-state.ts'
 
-/** How far a wheel has moved over the ground plan against its design pose. */
+/** How far a wheel has moved over the ground plan against its design pose. @source definition */
 export interface WheelShift {
   /** Outward is positive: half of the track change, at the contact point. */
   readonly halfTrack: Metre
