@@ -1,6 +1,10 @@
 import { combine, type Measured, propagate } from '../measure/index.ts'
 
-/** How an angle follows the ride height. */
+/**
+ * How an angle follows the ride height.
+ *
+ * @source definition
+ */
 export type HeightResponse =
   /** Slope, rad/m, + when the angle grows as the body rises. */
   | { readonly slope: Measured }

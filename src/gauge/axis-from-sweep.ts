@@ -3,7 +3,11 @@ import type { Radian } from '../quantity/index.ts'
 import { gaugeRefusal } from './gauge-refusal.ts'
 import type { SweepReading } from './observation.ts'
 
-/** The steering axis as side and front view, rad. */
+/**
+ * The steering axis as side and front view, rad.
+ *
+ * @source definition
+ */
 export interface AxisAngles {
   readonly caster: Radian
   readonly sai: Radian

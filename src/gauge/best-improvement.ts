@@ -1,7 +1,11 @@
 import { halfWidth, type Measured } from '../measure/index.ts'
 import { kindOfSource, type SourceKind } from './source-name.ts'
 
-/** What a person can do to shrink a spread. */
+/**
+ * What a person can do to shrink a spread.
+ *
+ * @source definition
+ */
 export type Improvement =
   | 'read again'
   | 'sweep again'
@@ -14,7 +18,11 @@ export type Improvement =
   | 'set the strings again with a gauge bar'
   | 'free the play first'
 
-/** One improvement and what it would bring. */
+/**
+ * One improvement and what it would bring.
+ *
+ * @source definition
+ */
 export interface Advice {
   readonly improvement: Improvement
   /** How many readings or sweeps in all, where that is the point. */
@@ -25,7 +33,11 @@ export interface Advice {
   readonly sentence: string
 }
 
-/** What is offered, and how much better it would be. */
+/**
+ * What is offered, and how much better it would be.
+ *
+ * @source definition
+ */
 export interface ImprovementOptions {
   /** Readings or sweeps in all against one now. */
   readonly times?: number
@@ -51,7 +63,7 @@ interface Way {
  * @returns those that help by a hundredth or more, best first; empty when nothing on offer helps
  * @throws {Refusal} `bad-share` for a coverage that is none
  * @source own derivation: docs/methods/uncertainty.md
- * @example bestImprovement(rectangular(1, 'floor: bay 2, front left'))[0]!.improvement // map the floor with a level
+ * @example bestImprovement(rectangular(1, 'floor: bay 2, front left'))[0].improvement // map the floor with a level
  */
 export function bestImprovement(measured: Measured, options: ImprovementOptions = {}): readonly Advice[] {
   const { coverage = 0.95 } = options

@@ -4,7 +4,11 @@ import type { Metre } from '../quantity/index.ts'
 import { aboveZero, finiteReading, gaugeRefusal } from './gauge-refusal.ts'
 import type { FloorMap, Inclinometer, WheelPlace } from './instruments.ts'
 
-/** The vehicle standing one way: which wheel on which pad, and what the gauge read there. */
+/**
+ * The vehicle standing one way: which wheel on which pad, and what the gauge read there.
+ *
+ * @source definition
+ */
 export interface Standing {
   /** Pad under each axle's left and right wheel: `as marked` or left and right exchanged (vehicle turned round). */
   readonly axles: readonly {

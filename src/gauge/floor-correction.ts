@@ -3,7 +3,11 @@ import { combine, type Measured } from '../measure/index.ts'
 import type { FloorTilt } from './floor-tilt.ts'
 import type { Correction } from './gauge-reading.ts'
 
-/** Which angle is corrected, and where. */
+/**
+ * Which angle is corrected, and where.
+ *
+ * @source definition
+ */
 export interface FloorTarget {
   readonly angle: 'camber' | 'caster' | 'sai'
   readonly axle: AxleEnd

@@ -9,7 +9,11 @@ const PADS_WITHIN = 0.002
 const USUAL_TRACK = 1.5
 const USUAL_WHEELBASE = 2.6
 
-/** How the floor tilts the vehicle. */
+/**
+ * How the floor tilts the vehicle.
+ *
+ * @source definition
+ */
 export interface FloorTilt {
   /** Left pad over right pad of one axle, as an angle; + left side high. */
   readonly roll: (axle: AxleEnd) => Measured

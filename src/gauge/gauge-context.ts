@@ -3,14 +3,22 @@ import type { Measured } from '../measure/index.ts'
 import type { Metre, Radian } from '../quantity/index.ts'
 import type { FloorMap, Instrument, WheelPlace } from './instruments.ts'
 
-/** How a rim runs out sideways, as half its swing of angle. */
+/**
+ * How a rim runs out sideways, as half its swing of angle.
+ *
+ * @source definition
+ */
 export interface RunOut {
   readonly amplitude: Radian
   /** `measured` on this rim, or a bound that it stays under. */
   readonly known: 'measured' | 'at most'
 }
 
-/** Play that lets an angle move. */
+/**
+ * Play that lets an angle move.
+ *
+ * @source definition
+ */
 export interface KnownPlay {
   readonly wheel: WheelPlace
   readonly moves: 'camber' | 'toe'
@@ -18,7 +26,11 @@ export interface KnownPlay {
   readonly swing: Measured
 }
 
-/** All that a reading needs besides itself. What is missing is assumed, widely, and said so in the notes. */
+/**
+ * All that a reading needs besides itself. What is missing is assumed, widely, and said so in the notes.
+ *
+ * @source definition
+ */
 export interface GaugeContext {
   readonly instruments: readonly Instrument[]
   /** Heights of the pads; without it they are assumed level within `padsWithin`. */

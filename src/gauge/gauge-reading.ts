@@ -2,7 +2,11 @@ import type { AxleEnd, ReadingName, Side } from '../linkage/index.ts'
 import type { Measured } from '../measure/index.ts'
 import type { WheelPlace } from './instruments.ts'
 
-/** Readings that are no wheel angle of a sheet. Heights and set-back in m, the others in rad. */
+/**
+ * Readings that are no wheel angle of a sheet. Heights and set-back in m, the others in rad.
+ *
+ * @source definition
+ */
 export type OtherName =
   | `${WheelPlace} ride height`
   | `${AxleEnd} set-back`
@@ -10,7 +14,11 @@ export type OtherName =
   | `${WheelPlace} run-out`
   | `${WheelPlace} ${'camber' | 'toe'} play`
 
-/** What a correction took off or put on, SI. */
+/**
+ * What a correction took off or put on, SI.
+ *
+ * @source definition
+ */
 export interface Correction {
   readonly name:
     | 'floor roll'
@@ -23,7 +31,11 @@ export interface Correction {
   readonly by: number
 }
 
-/** A reading with everything that was done to it. */
+/**
+ * A reading with everything that was done to it.
+ *
+ * @source definition
+ */
 export interface GaugeReading {
   readonly name: ReadingName | OtherName
   /** Corrected. */

@@ -6,7 +6,11 @@ interface Named {
   readonly name: string
 }
 
-/** Bubble, digital level or angle finder: an angle against the vertical or the horizontal. */
+/**
+ * Bubble, digital level or angle finder: an angle against the vertical or the horizontal.
+ *
+ * @source definition
+ */
 export interface Inclinometer extends Named {
   readonly kind: 'inclinometer'
   /** Step of the scale or display; hides half a step, anew at each reading. */
@@ -21,7 +25,11 @@ export interface Inclinometer extends Named {
   readonly zeroing: 'by reversal' | 'on a known level' | 'none'
 }
 
-/** A rule read by eye, one end held to something. */
+/**
+ * A rule read by eye, one end held to something.
+ *
+ * @source definition
+ */
 export interface Rule extends Named {
   readonly kind: 'rule'
   readonly resolution: Metre
@@ -31,7 +39,11 @@ export interface Rule extends Named {
   readonly zeroError: Metre
 }
 
-/** A tape; used at both ends of a difference its own error cancels. */
+/**
+ * A tape; used at both ends of a difference its own error cancels.
+ *
+ * @source definition
+ */
 export interface Tape extends Named {
   readonly kind: 'tape'
   readonly resolution: Metre
@@ -40,7 +52,11 @@ export interface Tape extends Named {
   readonly accuracy: number
 }
 
-/** Two strings or straight edges along the vehicle, on bars in front and behind. */
+/**
+ * Two strings or straight edges along the vehicle, on bars in front and behind.
+ *
+ * @source definition
+ */
 export interface Strings extends Named {
   readonly kind: 'strings'
   /** Half-width of the difference in spacing of the two strings, front bar against rear bar. */
@@ -51,7 +67,11 @@ export interface Strings extends Named {
   readonly squareness: Radian
 }
 
-/** Turn plates with a scale, or a string and protractor on the floor: what tells the steer angle. */
+/**
+ * Turn plates with a scale, or a string and protractor on the floor: what tells the steer angle.
+ *
+ * @source definition
+ */
 export interface SteerGauge extends Named {
   readonly kind: 'turn plates' | 'string and protractor'
   readonly resolution: Radian
@@ -62,7 +82,11 @@ export interface SteerGauge extends Named {
   readonly zeroError: Radian
 }
 
-/** A dial indicator on a stand. */
+/**
+ * A dial indicator on a stand.
+ *
+ * @source definition
+ */
 export interface DialIndicator extends Named {
   readonly kind: 'dial indicator'
   readonly resolution: Metre
@@ -70,13 +94,25 @@ export interface DialIndicator extends Named {
   readonly accuracy: Metre
 }
 
-/** Whatever reads an angle or a length. */
+/**
+ * Whatever reads an angle or a length.
+ *
+ * @source definition
+ */
 export type Instrument = Inclinometer | Rule | Tape | Strings | SteerGauge | DialIndicator
 
-/** One wheel by its place. */
+/**
+ * One wheel by its place.
+ *
+ * @source definition
+ */
 export type WheelPlace = 'front left' | 'front right' | 'rear left' | 'rear right'
 
-/** How high each wheel pad lies. Only differences count, so any level may be called zero. */
+/**
+ * How high each wheel pad lies. Only differences count, so any level may be called zero.
+ *
+ * @source definition
+ */
 export interface FloorMap {
   readonly id: string
   readonly name: string

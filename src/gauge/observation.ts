@@ -6,7 +6,11 @@ interface Occasion {
   readonly id: string
 }
 
-/** Camber against the vertical, gauge on rim or hub, + top outward. */
+/**
+ * Camber against the vertical, gauge on rim or hub, + top outward.
+ *
+ * @source definition
+ */
 export interface InclinometerObservation extends Occasion {
   readonly method: 'inclinometer'
   readonly wheel: WheelPlace
@@ -15,7 +19,11 @@ export interface InclinometerObservation extends Occasion {
   readonly readings: readonly { readonly wheelTurn: Radian; readonly reading: Radian }[]
 }
 
-/** One wheel against the strings: from the string, which hangs outboard, to the rim at hub height. */
+/**
+ * One wheel against the strings: from the string, which hangs outboard, to the rim at hub height.
+ *
+ * @source definition
+ */
 export interface StringReadings {
   /** String to the front edge, repeats. */
   readonly front: readonly Metre[]
@@ -25,7 +33,11 @@ export interface StringReadings {
   readonly span: Metre
 }
 
-/** Toe of each wheel, thrust, and set-back where it was measured along the strings. */
+/**
+ * Toe of each wheel, thrust, and set-back where it was measured along the strings.
+ *
+ * @source definition
+ */
 export interface StringsObservation extends Occasion {
   readonly method: 'strings and rule'
   readonly rule: string
@@ -38,7 +50,11 @@ export interface StringsObservation extends Occasion {
   readonly along?: Readonly<Partial<Record<WheelPlace, Metre>>> | undefined
 }
 
-/** Total toe of an axle, between lines scribed on both treads. */
+/**
+ * Total toe of an axle, between lines scribed on both treads.
+ *
+ * @source definition
+ */
 export interface TapeObservation extends Occasion {
   readonly method: 'tape on a scribed line'
   readonly axle: 'front' | 'rear'
@@ -53,7 +69,11 @@ export interface TapeObservation extends Occasion {
   readonly radius: Metre
 }
 
-/** Readings at one place of the sweep. */
+/**
+ * Readings at one place of the sweep.
+ *
+ * @source definition
+ */
 export interface SweepReading {
   /** From the gauge, + to the left, for this wheel. */
   readonly steer: Radian
@@ -63,7 +83,11 @@ export interface SweepReading {
   readonly tilt?: Radian | undefined
 }
 
-/** Caster and SAI of one front wheel: steered to both sides, brake held. */
+/**
+ * Caster and SAI of one front wheel: steered to both sides, brake held.
+ *
+ * @source definition
+ */
 export interface SweepObservation extends Occasion {
   readonly method: 'steer sweep'
   readonly side: 'left' | 'right'
@@ -74,7 +98,11 @@ export interface SweepObservation extends Occasion {
   readonly sweeps: readonly { readonly left: SweepReading; readonly right: SweepReading }[]
 }
 
-/** How a wheel or rim runs: readings at wheel turns, ≥ 3 places. */
+/**
+ * How a wheel or rim runs: readings at wheel turns, ≥ 3 places.
+ *
+ * @source definition
+ */
 export interface RunOutObservation extends Occasion {
   readonly method: 'run-out'
   readonly wheel: WheelPlace
@@ -84,7 +112,11 @@ export interface RunOutObservation extends Occasion {
   readonly diameter: Metre
 }
 
-/** Hub centre to arch edge, or whatever the sheet names. */
+/**
+ * Hub centre to arch edge, or whatever the sheet names.
+ *
+ * @source definition
+ */
 export interface RideHeightObservation extends Occasion {
   readonly method: 'ride height by rule'
   readonly wheel: WheelPlace
@@ -92,7 +124,11 @@ export interface RideHeightObservation extends Occasion {
   readonly readings: readonly Metre[]
 }
 
-/** Play of a joint, between pushed and pulled. */
+/**
+ * Play of a joint, between pushed and pulled.
+ *
+ * @source definition
+ */
 export interface PlayObservation extends Occasion {
   readonly method: 'dial indicator'
   readonly wheel: WheelPlace
@@ -105,7 +141,11 @@ export interface PlayObservation extends Occasion {
   readonly arm: Metre
 }
 
-/** What a person read, as the job keeps it: SI, unchanged. */
+/**
+ * What a person read, as the job keeps it: SI, unchanged.
+ *
+ * @source definition
+ */
 export type Observation =
   | InclinometerObservation
   | StringsObservation
@@ -115,5 +155,9 @@ export type Observation =
   | RideHeightObservation
   | PlayObservation
 
-/** How it was read. */
+/**
+ * How it was read.
+ *
+ * @source definition
+ */
 export type Method = Observation['method']

@@ -2,13 +2,21 @@ import { solveSymmetric } from '../measure/index.ts'
 import type { Radian } from '../quantity/index.ts'
 import { finiteReading, gaugeRefusal } from './gauge-refusal.ts'
 
-/** One reading at a place of the wheel's turn. */
+/**
+ * One reading at a place of the wheel's turn.
+ *
+ * @source definition
+ */
 export interface TurnReading {
   readonly wheelTurn: Radian
   readonly reading: number
 }
 
-/** y = mean + cos·cos θ + sin·sin θ by least squares. */
+/**
+ * y = mean + cos·cos θ + sin·sin θ by least squares.
+ *
+ * @source definition
+ */
 export interface RunOutFit {
   readonly mean: number
   readonly cos: number
@@ -30,7 +38,7 @@ const APART = 1e-3
  *
  * @throws {Refusal} `too-few` for fewer than three different places; `not-finite`
  * @source discrete Fourier first harmonic by least squares; docs/methods/run-out.md
- * @example runOutFit([0, 90, 180, 270].map((t, i) => ({ wheelTurn: deg(t), reading: [3, 2, 1, 2][i]! }))).amplitude // 1
+ * @example runOutFit([0, 90, 180, 270].map((t, i) => ({ wheelTurn: deg(t), reading: [3, 2, 1, 2][i] }))).amplitude // 1
  */
 export function runOutFit(readings: readonly TurnReading[]): RunOutFit {
   const places = differentPlaces(readings)

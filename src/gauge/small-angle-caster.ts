@@ -9,7 +9,7 @@ import type { SweepReading } from './observation.ts'
  *
  * @throws {Refusal} `no-sweep` when both places are the same
  * @source common practice, no source (factor 1/(2·sin θ)); compared in docs/methods/steer-sweep.md
- * @example smallAngleCaster({ steer: deg(20), camber: deg(1) }, { steer: deg(-20), camber: deg(-1) }, 'left') // 0.0510306
+ * @example smallAngleCaster({ steer: deg(20), camber: deg(1) }, { steer: deg(-20), camber: deg(-1) }, 'left') // 0.05103
  */
 export function smallAngleCaster(
   left: Pick<SweepReading, 'steer' | 'camber'>,

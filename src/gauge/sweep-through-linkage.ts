@@ -7,7 +7,11 @@ import type { SweepReading } from './observation.ts'
 const HALVINGS = 50
 const INSIDE = 0.999
 
-/** How the joint axis straight ahead differs from what a sweep sees. */
+/**
+ * How the joint axis straight ahead differs from what a sweep sees.
+ *
+ * @source definition
+ */
 export interface SweepOffset {
   /** Joint axis − sweep, rad; null for a corner without a joint axis (five-link): there the sweep is all there is. */
   readonly offset: AxisAngles | null

@@ -1,6 +1,10 @@
 import { finite, measureRefusal } from './measure-refusal.ts'
 
-/** A matrix as rows. */
+/**
+ * A matrix as rows.
+ *
+ * @source definition
+ */
 export type Matrix = readonly (readonly number[])[]
 
 const ROUNDING = 1e-12
@@ -14,7 +18,7 @@ const BELOW = 1000
  * @param matrix square, symmetric (the lower triangle is read)
  * @throws {Refusal} `not-positive-definite`; `size-mismatch`; `not-finite`
  * @source Cholesky's method; Golub, Van Loan: Matrix Computations, 4.2 and 4.2.8 (from memory)
- * @example choleskyOf([[4, 2], [2, 5]])[1]![1] // 2
+ * @example choleskyOf([[4, 2], [2, 5]])[1][1] // 2
  */
 export function choleskyOf(matrix: Matrix): number[][] {
   const n = matrix.length

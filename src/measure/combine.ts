@@ -1,7 +1,11 @@
 import { finite, measureRefusal } from './measure-refusal.ts'
 import type { Measured, Part } from './measured.ts'
 
-/** One summand: a measured value times a factor. */
+/**
+ * One summand: a measured value times a factor.
+ *
+ * @source definition
+ */
 export interface Term {
   readonly of: Measured
   readonly times: number

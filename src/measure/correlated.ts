@@ -10,7 +10,7 @@ import type { Measured, Part } from './measured.ts'
  * @throws {Refusal} `size-mismatch`; `not-positive-definite`; `not-finite`
  * @assumes with few degrees of freedom each independent error is taken as Student by itself
  * @source JCGM 102:2011, 3.21 (Cholesky factor); own derivation: docs/methods/uncertainty.md
- * @example covariance(...(correlated([1, 2], [[4, 1], [1, 9]], ['a', 'b']) as [Measured, Measured])) // 1
+ * @example covariance(...correlated([1, 2], [[4, 1], [1, 9]], ['a', 'b'])) // 1
  */
 export function correlated(
   values: readonly number[],
@@ -45,7 +45,7 @@ export function correlated(
  * @param source names the occasion
  * @throws {Refusal} `too-few`; `size-mismatch`; `not-positive-definite`; `not-finite`
  * @source JCGM 100:2008, 5.2.3 (17) and H.2
- * @example readTogether([[1, 2], [3, 5]], 'both gauges')[1]!.value // 4
+ * @example readTogether([[1, 2], [3, 5]], 'both gauges')[1].value // 4
  */
 export function readTogether(observations: Matrix, source: string): Measured[] {
   const n = observations[0]?.length ?? 0

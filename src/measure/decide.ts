@@ -2,10 +2,18 @@ import { share } from './measure-refusal.ts'
 import type { Measured } from './measured.ts'
 import { checkedLimits, type Limits, type Prior, probabilityInside } from './probability-inside.ts'
 
-/** The four answers; a fifth does not exist. */
+/**
+ * The four answers; a fifth does not exist.
+ *
+ * @source definition
+ */
 export type Verdict = 'inside' | 'inside, not proven' | 'outside, not proven' | 'outside'
 
-/** A verdict with the probability it stands on. */
+/**
+ * A verdict with the probability it stands on.
+ *
+ * @source definition
+ */
 export interface Decision {
   /** That the true value is inside, 0 … 1. */
   readonly probability: number

@@ -2,7 +2,11 @@ import { measureRefusal } from './measure-refusal.ts'
 import type { Measured, Part } from './measured.ts'
 import { type SeededRandom, seededRandom } from './seeded-random.ts'
 
-/** How many draws, from which seed. */
+/**
+ * How many draws, from which seed.
+ *
+ * @source definition
+ */
 export interface Draws {
   readonly draws: number
   readonly seed: number

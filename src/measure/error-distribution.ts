@@ -2,7 +2,11 @@ import type { Measured, Part } from './measured.ts'
 import { mixtureOf, type NormalMixture, smoothedBox, smoothedBoxNothing } from './normal-mixture.ts'
 import { partsBySource } from './spread.ts'
 
-/** The distribution of the error of one value about zero; symmetric. */
+/**
+ * The distribution of the error of one value about zero; symmetric.
+ *
+ * @source definition
+ */
 export interface ErrorDistribution {
   /** Probability that the error lies below x. */
   readonly cdf: (x: number) => number

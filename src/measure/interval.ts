@@ -4,7 +4,11 @@ import type { Measured } from './measured.ts'
 
 const HALVINGS = 60
 
-/** From low to high, SI. */
+/**
+ * From low to high, SI.
+ *
+ * @source definition
+ */
 export interface Interval {
   readonly low: number
   readonly high: number

@@ -3,7 +3,11 @@ import type { Interval } from './interval.ts'
 import { finite, measureRefusal, share } from './measure-refusal.ts'
 import type { Measured } from './measured.ts'
 
-/** What the draws of f say. */
+/**
+ * What the draws of f say.
+ *
+ * @source definition
+ */
 export interface DrawnResult {
   readonly mean: number
   readonly standardUncertainty: number
@@ -22,7 +26,7 @@ const FEWEST = 100
  * @param options draws (at least 100), seed, coverage (0.95)
  * @throws {Refusal} `too-few`; `bad-share`; `not-finite` when f is for a draw; `source-conflict`
  * @source JCGM 101:2008, 7.5–7.7
- * @example monteCarlo(([x]) => x! ** 2, [normal(1, 'x')], { draws: 100, seed: 1 }).draws // 100
+ * @example monteCarlo(([x]) => x ** 2, [normal(1, 'x')], { draws: 100, seed: 1 }).draws // 100
  */
 export function monteCarlo(
   f: (x: readonly number[]) => number,

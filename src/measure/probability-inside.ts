@@ -3,13 +3,21 @@ import { finite, measureRefusal } from './measure-refusal.ts'
 import type { Measured } from './measured.ts'
 import { normalCdf, normalDensity } from './normal-cdf.ts'
 
-/** What must hold of the true value; one side may be open. */
+/**
+ * What must hold of the true value; one side may be open.
+ *
+ * @source definition
+ */
 export interface Limits {
   readonly low?: number | undefined
   readonly high?: number | undefined
 }
 
-/** What was known before reading: nothing, a population with mean and standard deviation, or a range. */
+/**
+ * What was known before reading: nothing, a population with mean and standard deviation, or a range.
+ *
+ * @source definition
+ */
 export type Prior =
   | 'flat'
   | { readonly mean: number; readonly sd: number }

@@ -14,7 +14,7 @@ const OF_VALUE = 6e-6
  * @throws {Refusal} `not-finite` when f or a slope is; `size-mismatch` for a gradient of another length
  * @assumes f is straight over the spreads; compare with `monteCarlo` where it may not be
  * @source JCGM 100:2008, 5.1.2, 5.1.3 note 2, 5.2.2
- * @example propagate(([a, b]) => a! * b!, [exact(2), normal(0.1, 'b', 3)]).value // 6
+ * @example propagate(([a, b]) => a * b, [exact(2), normal(0.1, 'b', 3)]).value // 6
  */
 export function propagate(
   f: (x: readonly number[]) => number,

@@ -1,6 +1,10 @@
 import { measureRefusal } from './measure-refusal.ts'
 
-/** A source of random numbers; calling it draws uniformly from [0, 1). */
+/**
+ * A source of random numbers; calling it draws uniformly from [0, 1).
+ *
+ * @source definition
+ */
 export interface SeededRandom {
   (): number
   /** Uniform in [0, 1), 53 bits. */

@@ -57,7 +57,7 @@ export function covariance(a: Measured, b: Measured): number {
  * Covariances of several values with one another; symmetric, never below zero along any direction.
  *
  * @source JCGM 102:2011, 3.11
- * @example covarianceMatrix([normal(2, 'floor'), normal(3, 'floor')])[0]![1] // 6
+ * @example covarianceMatrix([normal(2, 'floor'), normal(3, 'floor')])[0][1] // 6
  */
 export function covarianceMatrix(ms: readonly Measured[]): number[][] {
   const of = ms.map(partsBySource)
@@ -89,7 +89,11 @@ export function correlation(a: Measured, b: Measured): number {
   )
 }
 
-/** One line of a budget. */
+/**
+ * One line of a budget.
+ *
+ * @source definition
+ */
 export interface BudgetLine {
   readonly source: string
   /** Signed standard uncertainty, SI. */
@@ -102,7 +106,7 @@ export interface BudgetLine {
  * What the spread is made of, largest first.
  *
  * @source JCGM 100:2008, H.1.7 (table of components)
- * @example budget({ value: 0, parts: [...normal(3, 'a').parts, ...normal(4, 'b').parts] })[0]!.source // b
+ * @example budget({ value: 0, parts: [...normal(3, 'a').parts, ...normal(4, 'b').parts] })[0].source // b
  */
 export function budget(m: Measured): BudgetLine[] {
   const parts = [...partsBySource(m).values()].filter((part) => part.effect !== 0)
