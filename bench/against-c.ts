@@ -1,11 +1,12 @@
 import { batchPoses, batchStride, type CornerPoints, mechanism } from '../src/linkage/index.ts'
 import { agreement } from './agreement.ts'
 import type { Finding } from './finding.ts'
-import { interleaved, timed } from './interleaved.ts'
+import { interleaved } from './interleaved.ts'
 import { fiveLink, wishbone } from './invented-corners.ts'
 import { newtonBatch } from './newton-batch.ts'
 import { startRival } from './rival.ts'
 import { posesPerBatch, sweep } from './sweep.ts'
+import { timed } from './timed.ts'
 
 interface Contest {
   readonly id: string

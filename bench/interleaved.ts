@@ -1,3 +1,5 @@
+import { quantile } from './quantile.ts'
+
 /** Two rivals timed in turn. Times are medians, ns per piece; the ratio is ours to theirs, round by round. */
 export interface Race {
   readonly ours: number
@@ -23,7 +25,7 @@ export interface Rivals {
 /** Runs two rivals in turn (AB, BA, …), both warmed up first. */
 export async function interleaved(
   { ours, theirs, ourPieces, theirPieces }: Rivals,
-  { warm = 20, rounds = 81 }: { warm?: number; rounds?: number } = {},
+  { warm = 60, rounds = 401 }: { warm?: number; rounds?: number } = {},
 ): Promise<Race> {
   const mine: number[] = []
   const other: number[] = []
@@ -50,20 +52,4 @@ export async function interleaved(
     fastest: Math.min(...mine) / Math.min(...other),
     rounds,
   }
-}
-
-/** A quantile of a list, between its neighbours by line. */
-export function quantile(list: readonly number[], p: number): number {
-  const sorted = [...list].sort((a, b) => a - b)
-  const at = p * (sorted.length - 1)
-  const below = Math.floor(at)
-  const above = Math.min(below + 1, sorted.length - 1)
-  return sorted[below]! + (at - below) * (sorted[above]! - sorted[below]!)
-}
-
-/** Nanoseconds that `work` takes. */
-export function timed(work: () => void): number {
-  const before = process.hrtime.bigint()
-  work()
-  return Number(process.hrtime.bigint() - before)
 }

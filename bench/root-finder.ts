@@ -2,10 +2,12 @@ import { readFileSync } from 'node:fs'
 import { levenbergMarquardt } from 'ml-levenberg-marquardt'
 import { batchPoses, batchStride, type DoubleWishbone, mechanism, type Point } from '../src/linkage/index.ts'
 import type { Finding } from './finding.ts'
-import { interleaved, quantile, timed } from './interleaved.ts'
+import { interleaved } from './interleaved.ts'
 import { wishbone } from './invented-corners.ts'
 import { newtonBatch } from './newton-batch.ts'
+import { quantile } from './quantile.ts'
 import { posesPerBatch, sweep } from './sweep.ts'
+import { timed } from './timed.ts'
 
 /** How the general solver is set: sharp enough for 1e-9 m, and started from the pose before, as ours is. */
 const settings = {
@@ -14,7 +16,7 @@ const settings = {
   errorTolerance: 1e-22,
   maxIterations: 50,
 } as const
-const theirPoses = 100
+const theirPoses = 80
 /** How far the general solver's answer may lie from ours, m, to count as the same. */
 const samePlace = 1e-9
 
@@ -32,7 +34,7 @@ export async function againstRootFinder(): Promise<Finding> {
   const theirs = () => generalBatch(wishbone, drives, places, iterations)
   const newton = newtonBatch(m, drives, room)
   const pieces = { ourPieces: posesPerBatch, theirPieces: theirPoses }
-  const options = { warm: 10, rounds: 31 }
+  const options = { warm: 20, rounds: 101 }
   const byNewton = await interleaved(
     { ours: () => timed(newton), theirs: () => timed(theirs), ...pieces },
     options,

@@ -1,5 +1,5 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
-import { cpus } from 'node:os'
+import { cpus, loadavg } from 'node:os'
 import { join } from 'node:path'
 import { againstC } from './against-c.ts'
 import { hardPointDraws } from './draws.ts'
@@ -22,6 +22,11 @@ export async function bench({ page }: { page: () => string }): Promise<0 | 1> {
   console.log(
     `Node ${process.versions.node}, ${cpus()[0]?.model ?? 'unknown processor'}, ${cpus().length} cores`,
   )
+  const load = loadavg()[0]!
+  if (load > 0.75 * cpus().length)
+    console.log(
+      `Load ${load.toFixed(1)} on ${cpus().length} cores: the machine is busy. Ratios stand; milliseconds are longer than they need be.`,
+    )
   const c = compileRival()
   console.log(typeof c === 'string' ? `${c}\n` : `${c.compiler}, ${c.flags}, no fast-math\n`)
   const work: Work[] = [
@@ -54,7 +59,7 @@ export async function bench({ page }: { page: () => string }): Promise<0 | 1> {
   )
   const folder = join(import.meta.dirname, '..', 'test-output')
   mkdirSync(folder, { recursive: true })
-  const told = { node: process.versions.node, processor: cpus()[0]?.model ?? null, c, results }
+  const told = { node: process.versions.node, processor: cpus()[0]?.model ?? null, load, c, results }
   writeFileSync(join(folder, 'bench.json'), `${JSON.stringify(told, null, 2)}\n`)
   return code
 }

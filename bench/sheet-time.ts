@@ -2,9 +2,9 @@ import { fileURLToPath } from 'node:url'
 import { readSources } from '../src/cli/files/read-sources.ts'
 import { sheetFrom } from '../src/sheet/index.ts'
 import type { Finding } from './finding.ts'
-import { quantile, timed } from './interleaved.ts'
+import { repeated } from './repeated.ts'
+import { timed } from './timed.ts'
 
-const rounds = 15
 const jobs = ['port-unit-07', 'port-unit-12']
 
 /** The whole sheet of each demo job, from files already read: what the page computes anew at each key. */
@@ -14,20 +14,19 @@ export function sheetTime(): Finding {
     const path = fileURLToPath(new URL(`../examples/${name}/${name}.job.json`, import.meta.url))
     const sources = readSources(path)
     let readings = 0
-    const run = () => timed(() => (readings = sheetFrom(sources).readings.length)) / 1e6
-    const cold = run()
-    for (let i = 0; i < 3; i++) run()
-    const times = Array.from({ length: rounds }, run)
-    const median = quantile(times, 0.5)
-    medians.push(median)
-    return `${name}: ${median.toFixed(1)} ms (quartiles ${quantile(times, 0.25).toFixed(1)} to ${quantile(times, 0.75).toFixed(1)} of ${rounds} runs; first run ${cold.toFixed(0)} ms), ${readings} readings`
+    const run = (): void => {
+      readings = sheetFrom(sources).readings.length
+    }
+    const cold = timed(run) / 1e6
+    const times = repeated(run, { warm: 5, runs: 15 })
+    medians.push(times.median)
+    return `${name}: ${times.median.toFixed(1)} ms (quartiles ${times.low.toFixed(1)} to ${times.high.toFixed(1)} of ${times.runs} runs; ${times.processor.toFixed(1)} on the processor; first run ${cold.toFixed(0)}), ${readings} readings`
   })
-  const value = Math.max(...medians)
   return {
     id: 'sheet',
     what: 'The whole sheet of each demo job: readings, moves, reach map, clamp pose',
     lines,
-    value,
+    value: Math.max(...medians),
     unit: 'ms',
     target: null,
     held: null,

@@ -1,5 +1,5 @@
 /** Poses in one batch. */
-export const posesPerBatch = 20_000
+export const posesPerBatch = 4_000
 /** Most that travel changes from one pose to the next, m. */
 const largestStep = 0.001
 
