@@ -1,5 +1,6 @@
 // Makes the two demo jobs: what gauges would show on invented vehicles whose true state is known here.
-// Run by hand after a change of the corner models:  node --import tsx scripts/make-examples.mjs
+// Run by hand after a change of the corner models:
+//   node --import tsx scripts/make-examples.mjs && npx biome check --write examples
 // The truth: exact poses of the corner models at the settings below, with the faults below, standing on the
 // floor of bay 2; then the errors of the kit's gauges, drawn from a seeded generator, and their scales' steps.
 import { readFileSync, writeFileSync } from 'node:fs'
@@ -54,13 +55,17 @@ function vehicle({ corner, seed, size, rear }) {
   const roll = (end) =>
     Math.atan((floor.heights[`${end} right`] - floor.heights[`${end} left`]) / (size[`${end}Track`] * MM))
   const leaned = (end, side, camber) => camber + (side === 'left' ? roll(end) : -roll(end))
+  /** Pitch of the vehicle on its pads: + nose down. A steered wheel's spin axis has a part along x that it tilts. */
+  const mean = (end) => (floor.heights[`${end} left`] + floor.heights[`${end} right`]) / 2
+  const noseDown = Math.atan((mean('rear') - mean('front')) / (size.wheelbase * MM))
+  const pitched = ({ camber, spinAxis }) => camber + noseDown * spinAxis[0]
 
   const machine = (state, side) => mechanism(points, sumOfDisplacements(state[side]))
   const poseOf = (state, side, rack = 0) =>
     poseAt(machine(state, side), { travel: design - state.height[side] * MM, rack })
 
   const camberEntry = (state, end, side) => {
-    const camber = end === 'front' ? poseOf(state, side).camber : rear[side].camber * DEGREE
+    const camber = end === 'front' ? pitched(poseOf(state, side)) : rear[side].camber * DEGREE
     // The rim is clamped a little askew: a tilt that turns with the wheel.
     const askew = (0.08 + 0.1 * random()) * DEGREE
     const phase = 2 * Math.PI * random()
@@ -137,8 +142,8 @@ function vehicle({ corner, seed, size, rear }) {
       const ahead = carried(home, frame(pose), forward)
       return {
         steer: text((steer + zero + error(0.15 * DEGREE)) / DEGREE, 0.5, '°'),
-        camber: angle(leaned('front', side, pose.camber)),
-        ...(withTilt ? { tilt: angle(Math.asin(ahead[2])) } : {}),
+        camber: angle(leaned('front', side, pitched(pose))),
+        ...(withTilt ? { tilt: angle(Math.asin(ahead[2] - noseDown * ahead[0])) } : {}),
       }
     }
     return {
@@ -221,7 +226,12 @@ function unit07() {
   const rightBody = {
     body: { upperFrontInner: [0, -2.2 * MM, 0], upperRearInner: [0, -1.8 * MM, 0] },
   }
-  const right = [rightBody, at(frontEccentric, 38 * DEGREE), at(rearEccentric, -24 * DEGREE), at(tieRod, -0.55)]
+  const right = [
+    rightBody,
+    at(frontEccentric, 38 * DEGREE),
+    at(rearEccentric, -24 * DEGREE),
+    at(tieRod, -0.55),
+  ]
   // Round 1: the worn lower joint lets the knuckle's foot come out; the right coil has sagged.
   const worn = { knuckle: { lowerOuter: [0, -0.9 * MM, 0] } }
   const before = { left, right: [...right, worn], height: { left: 441, right: 428 } }

@@ -11,7 +11,7 @@ const occasion = (entry: number) => `entry ${entry}`
  * @source definition
  */
 export function observationOf(entry: number, data: EntryData<'reading'>): Observation {
-  return { id: occasion(entry), ...(plain(data) as object) } as Observation
+  return { ...plain(data), id: occasion(entry) }
 }
 
 /** A ride height as the gauge room takes it. @source definition */
@@ -44,15 +44,26 @@ export function playObservation(
   }
 }
 
+/** What is left of a type when its typed quantities are replaced by their values. */
+type Plain<T> = T extends { readonly text: string; readonly value: infer N }
+  ? N
+  : T extends string | number | boolean
+    ? T
+    : { [K in keyof T]: Plain<Exclude<T[K], undefined>> }
+
 /** Typed quantities replaced by their values, all the way down; absent members stay absent. */
-function plain(data: unknown): unknown {
-  if (Array.isArray(data)) return data.map(plain)
+function plain<T>(data: T): Plain<T> {
+  return valuesOf(data) as Plain<T>
+}
+
+function valuesOf(data: unknown): unknown {
+  if (Array.isArray(data)) return data.map(valuesOf)
   if (typeof data !== 'object' || data === null) return data
   const { text, value } = data as { text?: unknown; value?: unknown }
   if (typeof text === 'string' && typeof value === 'number') return value
   return Object.fromEntries(
     Object.entries(data)
       .filter(([, inner]) => inner !== undefined)
-      .map(([name, inner]) => [name, plain(inner)]),
+      .map(([name, inner]) => [name, valuesOf(inner)]),
   )
 }
