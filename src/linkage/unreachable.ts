@@ -56,7 +56,7 @@ function spoken(link: string): string {
  *
  * @source own derivation: docs/methods/travel-limits.md
  */
-export function shortLink(m: Mechanism, { travel, rack }: Drive, end: Followed): ShortLink {
+function shortLink(m: Mechanism, { travel, rack }: Drive, end: Followed): ShortLink {
   const rows = rowsRoom()
   const look = (state: Float64Array, share: number): void => {
     state[2] = m.home[2] + share * travel

@@ -1,1 +1,1 @@
-export { type PosesAnswer, posesOf } from './poses-of.ts'
+export { posesOf } from './poses-of.ts'

@@ -5,7 +5,7 @@ import { isPlain } from './read-geometry.ts'
 import { hasOurFault } from './row-refusal.ts'
 
 /** What the exchange gives back. */
-export interface PosesAnswer {
+interface PosesAnswer {
   readonly output: Readonly<Record<string, unknown>>
   /** Every row has an answer or a refusal. */
   readonly ok: boolean

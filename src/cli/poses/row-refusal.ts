@@ -12,7 +12,7 @@ export const badInput = (at: string, sentence: string, remedy: string): Refusal<
   new Refusal<LinkageRefusal>({ code: 'bad-input', at, sentence, remedy })
 
 /** The kind of a row that met a fault of this program: neither an answer nor a refusal. */
-export const ourFault = 'fault-of-the-program'
+const ourFault = 'fault-of-the-program'
 
 /** Runs one row; a refusal becomes its answer. A fault of ours spoils its row, never the file. */
 export function answered<T>(row: () => T): T | RowRefusal {

@@ -21,7 +21,7 @@ export function settledCorner(geometry: ExchangeGeometry, stand: Stand): Mechani
 }
 
 /** What a stand of the adjusters does to the points. Not turned at all needs no adjusters. */
-export function standDisplacement(geometry: ExchangeGeometry, stand: Stand): Displacement {
+function standDisplacement(geometry: ExchangeGeometry, stand: Stand): Displacement {
   const length = stand.tie === 0 ? {} : { length: { tie: stand.tie } }
   if (stand.sinFront === 0 && stand.sinRear === 0) return length
   const { front, rear } = wishboneAdjusters(geometry)
