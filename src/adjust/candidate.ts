@@ -68,13 +68,16 @@ export function chanceOf(
   change: Float64Array,
   noises: readonly NamedNoise[],
 ): number {
+  const drawn = noises.map((noise) => noise.draw())
   return chanceInside(
     rows.map((i) => ({
       drawn: judge.readings[i]!,
       change: change[i]!,
       low: space.rows[i]!.limit!.low,
       high: space.rows[i]!.limit!.high,
-      noises: noises.flatMap(({ drawn, effect }) => (effect[i] === 0 ? [] : [{ drawn, effect: effect[i]! }])),
+      noises: noises.flatMap(({ effect }, n) =>
+        effect[i] === 0 ? [] : [{ drawn: drawn[n]!, effect: effect[i]! }],
+      ),
     })),
     judge.draws,
   )

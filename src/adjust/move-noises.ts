@@ -10,7 +10,7 @@ import { settingNoise } from './setting-noise.ts'
 export interface NamedNoise {
   readonly source: string
   /** One value per draw. */
-  readonly drawn: Float64Array
+  readonly draw: () => Float64Array
   /** Effect on each row per unit of it. */
   readonly effect: Float64Array
   /** Standard deviation of what was drawn. */
@@ -31,13 +31,13 @@ export function moveNoises(space: SearchSpace, judge: Judge, made: OnSteps): Nam
   const noises: NamedNoise[] = []
   for (const j of touched) {
     const axis = space.axes[j]!
-    const { drawn, times, spread } = settingNoise(axis, made.settings[j]!, judge.axes[j]!)
+    const { draw, times, spread } = settingNoise(axis, made.settings[j]!, judge.axes[j]!)
     if (!(spread > 0)) continue
     const effect = new Float64Array(space.rows.length)
     for (let i = 0; i < effect.length; i++) effect[i] = times * slope[i * count + j]!
     noises.push({
       source: `setting of ${nameOf(axis, space)}`,
-      drawn,
+      draw,
       effect,
       spread: times === 0 ? 0 : spread / Math.abs(times),
     })
@@ -49,7 +49,7 @@ export function moveNoises(space: SearchSpace, judge: Judge, made: OnSteps): Nam
       for (let e = 0; e < perSlope.length; e++)
         for (let i = 0; i < effect.length; i++) effect[i]! += perSlope[e]![i]! * root[e]![c]!
       if (effect.some((x) => x !== 0))
-        noises.push({ source: `response of ${source}, ${c + 1}`, drawn, effect, spread: 1 })
+        noises.push({ source: `response of ${source}, ${c + 1}`, draw: () => drawn, effect, spread: 1 })
     })
   }
   return noises

@@ -1,7 +1,6 @@
 import { seededRandom } from '../measure/index.ts'
 import type { Axis } from './axis.ts'
 import { strokeMeant } from './stroke-meant.ts'
-import { strokeOf } from './stroke-of.ts'
 
 /** What one axis may do beside what it is told, drawn once. */
 export interface AxisDraws {
@@ -12,9 +11,9 @@ export interface AxisDraws {
   readonly place: Float64Array
 }
 
-/** An error of a stroke: draws, how much of them, and their standard deviation, m. */
+/** An error of a stroke: how to draw it, how much of the draws, and their standard deviation, m. */
 export interface StrokeNoise {
-  readonly drawn: Float64Array
+  readonly draw: () => Float64Array
   readonly times: number
   readonly spread: number
 }
@@ -58,22 +57,38 @@ export function settingNoise(
   const { adjuster } = axis
   const rate = strokeRate(axis, setting)
   if (axis.known || adjuster.kind !== 'eccentric')
-    return { drawn: slip, times: rate, spread: Math.abs(rate) * slipSpread }
+    return { draw: () => slip, times: rate, spread: Math.abs(rate) * slipSpread }
   const [low, high] = adjuster.range
   const turned = setting - axis.base
   const a = Math.max(low, low - turned)
   const b = Math.min(high, high - turned)
   const meant = strokeMeant(axis, setting) - axis.baseStroke
-  const drawn = new Float64Array(place.length)
-  let squares = 0
-  for (let k = 0; k < drawn.length; k++) {
-    const from = a + (b - a) * place[k]!
-    const done = strokeOf(adjuster, from + turned) - strokeOf(adjuster, from)
-    drawn[k] = done - meant + strokeRate(axis, from + turned) * slip[k]!
-    squares += drawn[k]! ** 2
+  // the same turn moves the point by 2 · throw · sin(Δ/2) · cos(place + Δ/2)
+  const chord = 2 * adjuster.throw * Math.sin(turned / 2)
+  const done = chord ** 2 * meanSquareCosine(a + turned / 2, b + turned / 2) - meant ** 2
+  const slipped = (adjuster.throw * slipSpread) ** 2 * meanSquareCosine(a + turned, b + turned)
+  const sign = adjuster.fitted === 'turned round' ? -1 : 1
+  let drawn: Float64Array | null = null
+  const draw = () => {
+    if (drawn) return drawn
+    drawn = new Float64Array(place.length)
+    for (let k = 0; k < drawn.length; k++) {
+      const from = a + (b - a) * place[k]!
+      const moved = chord * Math.cos(from + turned / 2)
+      drawn[k] = sign * (moved + adjuster.throw * Math.cos(from + turned) * slip[k]!) - meant
+    }
+    return drawn
   }
-  return { drawn, times: 1, spread: Math.sqrt(squares / drawn.length) }
+  return {
+    draw,
+    times: 1,
+    spread: Math.sqrt(Math.max(0, done) + slipped),
+  }
 }
+
+/** Mean of cos² between two angles. */
+const meanSquareCosine = (from: number, to: number) =>
+  (1 + (Math.sin(2 * to) - Math.sin(2 * from)) / (2 * (to - from))) / 2
 
 /** Stroke per unit of setting, m per rad, turn or m. */
 function strokeRate({ adjuster }: Axis, setting: number): number {
