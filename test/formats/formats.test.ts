@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process'
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
+import { fromJSONSchema } from 'zod'
 import { writeCorner } from '../../src/corner/index.ts'
 import { foldJob, readAny, writeJob } from '../../src/job/index.ts'
 import { writeKit } from '../../src/kit/index.ts'
@@ -100,3 +101,21 @@ test('JO15 the schemas in schema/ are what the code says', () => {
   })
   expect(out).toContain('4 schemas are current')
 })
+
+test.each([
+  ['corner', 'port-unit-07/front.corner.json'],
+  ['corner', 'port-unit-12/front.corner.json'],
+  ['spec', 'port-unit-07/port-unit-07.spec.json'],
+  ['kit', 'port-kit.kit.json'],
+  ['job', 'port-unit-07/port-unit-07.job.json'],
+  ['job', 'port-unit-12/port-unit-12.job.json'],
+])(
+  'JO15 by the %s schema as it stands, examples/%s is valid, and with one member more it is not',
+  (format, name) => {
+    const schema = fromJSONSchema(load(join(root, 'schema', `${format}.schema.json`)))
+    const file = load(join(root, 'examples', name))
+    expect(schema.safeParse(file).success).toBe(true)
+    expect(schema.safeParse({ ...file, unheardOf: 1 }).success).toBe(false)
+    expect(schema.safeParse({ ...file, format: 2 }).success).toBe(false)
+  },
+)

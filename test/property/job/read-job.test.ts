@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { readCorner } from '../../../src/corner/index.ts'
 import {
+  checkTogether,
   foldJob,
   type Job,
   jobAgainst,
@@ -182,6 +183,30 @@ test('JO11 what the files beside a job do not have is told, each at its entry', 
     ].sort(),
   )
   expect(told.find((p) => p.field.endsWith('.rule'))?.right).toBe('"rule", if that is meant')
+})
+
+test('JO11 files given together are held against each other by what the job names', () => {
+  const folder = 'port-unit-07'
+  const names = ['front.corner.json', 'port-unit-07.spec.json', 'port-unit-07.job.json'].map(
+    (n) => `${folder}/${n}`,
+  )
+  const given = (changed: Record<string, Record<string, unknown>>) =>
+    [...names, 'port-kit.kit.json', 'port-unit-12/front.corner.json'].map((name) => {
+      const read = readAny({ name, text: JSON.stringify(changed[name] ?? demo(name)) })
+      if (!read.ok) throw new Error(JSON.stringify(read.problems))
+      return { name, file: read.value }
+    })
+  expect(checkTogether(given({}))).toEqual([])
+  const spec = spoil(demo(names[1]!), ['tightening', 'front', 'strut-top-nuts'], { procedure: 'hand snug' })
+  const job = spoil(demo(names[2]!), ['entries', 7, 'data', 'bay'], 'bay-9')
+  const told = checkTogether(given({ [names[1]!]: spec, [names[2]!]: job }))
+  expect(told.map((t) => [t.name, t.problems.map((p) => p.field)])).toEqual([
+    [names[1], ['tightening.front.strut-top-nuts']],
+    [names[2], ['entries[7].data.bay']],
+  ])
+  // Without a job, a sheet is held against every corner given.
+  const alone = given({}).filter(({ file }) => file.format === 'spec' || file.format === 'corner')
+  expect(checkTogether(alone).map((t) => t.name)).toEqual([names[1]])
 })
 
 test('JO12 any of the four formats is known by its kind, its name or its members', () => {
