@@ -4,7 +4,7 @@ import type { Finding } from './finding.ts'
 import { interleaved } from './interleaved.ts'
 import { fiveLink, wishbone } from './invented-corners.ts'
 import { newtonBatch } from './newton-batch.ts'
-import { startRival } from './rival.ts'
+import { type Compiled, startRival } from './rival.ts'
 import { posesPerBatch, sweep } from './sweep.ts'
 import { timed } from './timed.ts'
 
@@ -48,17 +48,17 @@ const contests: readonly Contest[] = [
 ]
 
 /** Poses against the same algorithm in C, batch by batch in turn. */
-export async function againstC(): Promise<Finding[]> {
+export async function againstC(c: Compiled): Promise<Finding[]> {
   const found: Finding[] = []
-  for (const contest of contests) found.push(await raced(contest))
+  for (const contest of contests) found.push(await raced(c, contest))
   return found
 }
 
-async function raced({ id, what, points, drives, kind, target }: Contest): Promise<Finding> {
+async function raced(c: Compiled, { id, what, points, drives, kind, target }: Contest): Promise<Finding> {
   const m = mechanism(points)
   const out = new Float64Array(batchStride * posesPerBatch)
   const run = kind === 'newton' ? newtonBatch(m, drives, out) : () => batchPoses(m, drives, out)
-  const rival = startRival(id.replaceAll(' ', '-'), m, drives)
+  const rival = startRival(c, m, drives)
   const race = await interleaved({
     ours: () => timed(run),
     theirs: () => rival.batch(kind),

@@ -24,7 +24,7 @@ export function pageSize(folder: string): Finding {
     // static imports only: what is loaded by a call comes later
     for (const [, path] of text.matchAll(/(?:^|[;}\s])(?:import|export)\b[^;()]*?["'](\.[^"']+\.js)["']/g))
       waiting.push(join(file, '..', path!))
-    for (const [, path] of text.matchAll(/["'`](?:\.?\/?assets\/)?([\w.-]*worker[\w.-]*\.js)["'`]/gi)) {
+    for (const [, path] of text.matchAll(/["'`](?:[\w./-]*\/)?([\w.-]*worker[\w.-]*\.js)["'`]/gi)) {
       const worker = join(file, '..', path!)
       if (existsSync(worker)) workers.set(worker, gzipSync(readFileSync(worker), { level: 9 }).length)
     }

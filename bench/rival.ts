@@ -1,32 +1,32 @@
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process'
-import { mkdirSync, readFileSync, rmSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createInterface, type Interface } from 'node:readline'
 import type { Mechanism } from '../src/linkage/index.ts'
 import { writeNumbers } from './numbers-file.ts'
 
 const source = join(import.meta.dirname, 'c', 'rival.c')
-const folder = join(import.meta.dirname, '..', 'dist', 'bench')
-const program = join(folder, 'rival')
 const flags = ['-O3', '-march=native']
 
-/** The compiler's own first line, and the flags given to it. */
+/** The compiled program, the compiler's own first line, and the flags given to it. */
 export interface Compiled {
+  readonly folder: string
   readonly compiler: string
   readonly flags: string
 }
 
 /** Compiles the rival; a sentence why not, where there is no compiler or it fails. */
 export function compileRival(): Compiled | string {
-  mkdirSync(folder, { recursive: true })
-  rmSync(program, { force: true })
   const version = spawnSync('cc', ['--version'], { encoding: 'utf8' })
   if (version.error || version.status !== 0)
     return 'There is no C compiler named cc here, so nothing is raced against C.'
-  const run = spawnSync('cc', [...flags, '-o', program, source, '-lm'], { encoding: 'utf8' })
+  const folder = mkdtempSync(join(tmpdir(), 'axlewright-bench-'))
+  process.once('exit', () => rmSync(folder, { recursive: true, force: true }))
+  const run = spawnSync('cc', [...flags, '-o', join(folder, 'rival'), source, '-lm'], { encoding: 'utf8' })
   if (run.status !== 0)
     return `cc could not compile bench/c/rival.c, so nothing is raced against C: ${run.stderr}`
-  return { compiler: version.stdout.split('\n')[0] ?? '', flags: flags.join(' ') }
+  return { folder, compiler: version.stdout.split('\n')[0] ?? '', flags: flags.join(' ') }
 }
 
 /** The C program with one corner, waiting for its next batch. */
@@ -39,11 +39,11 @@ export interface Rival {
 }
 
 /** Starts the compiled program on a corner and its drives. */
-export function startRival(name: string, m: Mechanism, drives: Float64Array): Rival {
-  const numbers = join(folder, `${name}.numbers`)
-  const dump = join(folder, `${name}.results`)
+export function startRival({ folder }: Compiled, m: Mechanism, drives: Float64Array): Rival {
+  const numbers = join(folder, 'numbers')
+  const dump = join(folder, 'results')
   writeNumbers(numbers, m, drives)
-  const child = spawn(program, [numbers], { stdio: ['pipe', 'pipe', 'inherit'] })
+  const child = spawn(join(folder, 'rival'), [numbers], { stdio: ['pipe', 'pipe', 'inherit'] })
   const lines = createInterface({ input: child.stdout })
   const poses = drives.length / 2
   return {

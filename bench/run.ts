@@ -36,7 +36,7 @@ export async function bench({ page }: { page: () => string }): Promise<0 | 1> {
     ['sheet', async () => (await import('./sheet-time.ts')).sheetTime()],
     ['first page', () => pageSize(page())],
   ]
-  if (typeof c !== 'string') work.unshift(['poses against C', againstC])
+  if (typeof c !== 'string') work.unshift(['poses against C', () => againstC(c)])
   const results: (Finding | Skipped)[] =
     typeof c === 'string' ? [{ what: 'poses against C', skipped: c }] : []
   let code: 0 | 1 = 0
@@ -59,7 +59,13 @@ export async function bench({ page }: { page: () => string }): Promise<0 | 1> {
   )
   const folder = join(import.meta.dirname, '..', 'test-output')
   mkdirSync(folder, { recursive: true })
-  const told = { node: process.versions.node, processor: cpus()[0]?.model ?? null, load, c, results }
+  const told = {
+    node: process.versions.node,
+    processor: cpus()[0]?.model ?? null,
+    load,
+    c: typeof c === 'string' ? c : `${c.compiler}, ${c.flags}`,
+    results,
+  }
   writeFileSync(join(folder, 'bench.json'), `${JSON.stringify(told, null, 2)}\n`)
   return code
 }
