@@ -1,1 +1,3 @@
 export type * from './sheet.ts'
+export { sheetFrom } from './sheet-from.ts'
+export type { SheetOptions, SheetSources } from './sources.ts'

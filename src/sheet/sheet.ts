@@ -160,8 +160,8 @@ export interface SheetFigure {
 export interface SheetClamp {
   readonly side: Side
   readonly title: string
-  /** Which height is aimed at, and why that one. */
-  readonly target: SheetNumber
+  /** Which height is aimed at, and why that one; null: no height can be aimed at. */
+  readonly target: SheetNumber | null
   readonly targetWhy: string
   /** How far to raise the hub from where it hangs. */
   readonly raise: SheetNumber | null

@@ -6,7 +6,7 @@ export const problemLines = (path: string, problems: readonly Problem[]): readon
   problems.map((p) => `${path}, ${p.field}: ${p.wrong} Right would be ${p.right}.`)
 
 /** The value of a reading, or every fault at once as bad input. */
-export function valueOf<T>(path: string, reading: Reading<T>): T {
+export function wholeOf<T>(path: string, reading: Reading<T>): T {
   if (reading.ok) return reading.value
   throw new BadInput(problemLines(path, reading.problems))
 }

@@ -6,7 +6,7 @@ import { readKit } from '../../kit/index.ts'
 import type { SheetSources } from '../../sheet/index.ts'
 import { readSpec } from '../../spec/index.ts'
 import { BadInput } from './outcome.ts'
-import { valueOf } from './problem-lines.ts'
+import { wholeOf } from './problem-lines.ts'
 import { readJsonFile } from './read-json-file.ts'
 
 /** Files that may hold what a job names: those given, then those beside the job, then one folder up. */
@@ -40,7 +40,7 @@ function find(kind: keyof typeof endings, id: string, files: readonly string[], 
 
 /** A job file and everything it names, each checked whole. */
 export function readSources(jobPath: string, given: readonly string[] = []): SheetSources {
-  const job = valueOf(jobPath, readJob(readJsonFile(jobPath)))
+  const job = wholeOf(jobPath, readJob(readJsonFile(jobPath)))
   const { opened } = foldJob(job.entries)
   if (!opened)
     throw new BadInput([
@@ -49,7 +49,7 @@ export function readSources(jobPath: string, given: readonly string[] = []): She
   const files = candidates(jobPath, given)
   const corner = (id: string): Corner => {
     const found = find('corner', id, files, given)
-    return valueOf(found.path, readCorner(found.value))
+    return wholeOf(found.path, readCorner(found.value))
   }
   const spec = opened.spec === undefined ? null : find('spec', opened.spec, files, given)
   const kit = opened.kit === undefined ? null : find('kit', opened.kit, files, given)
@@ -57,7 +57,7 @@ export function readSources(jobPath: string, given: readonly string[] = []): She
   return {
     job,
     corners: { front: corner(front), rear: rear === undefined ? null : corner(rear) },
-    spec: spec ? valueOf(spec.path, readSpec(spec.value)) : null,
-    kit: kit ? valueOf(kit.path, readKit(kit.value)) : null,
+    spec: spec ? wholeOf(spec.path, readSpec(spec.value)) : null,
+    kit: kit ? wholeOf(kit.path, readKit(kit.value)) : null,
   }
 }

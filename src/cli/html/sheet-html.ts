@@ -26,8 +26,7 @@ function moves({ moves: all }: Sheet): string {
     (m) => `<li>${dialSvg(m)}<div><b>${htmlText(m.wheel)}, ${htmlText(m.name)}: ${htmlText(m.amount)}</b><br>
 ${htmlText([m.how, m.seenFrom].filter(Boolean).join(', '))}${m.warning ? `<br><em>Mind: ${htmlText(m.warning)}</em>` : ''}</div><span class="box"></span></li>`,
   )
-  const out = all.outOfReach.map((o) => `<p class="stop">${htmlText(o.sentence)}</p>`)
-  return `<p>${htmlText(all.sentence)}</p><ol class="moves">${rows.join('')}</ol>${out.join('')}`
+  return `<p>${htmlText(all.sentence)}</p><ol class="moves">${rows.join('')}</ol>`
 }
 
 function clamp(sheet: Sheet): string {
@@ -43,7 +42,7 @@ function clamp(sheet: Sheet): string {
       const raise = pose.raise
         ? `<p>Raise the hub from where it hangs by <b>${number(pose.raise)}</b>.${turn}</p>`
         : ''
-      return `<section><h3>${htmlText(pose.title)}: ${number(pose.target)}</h3><p>${htmlText(pose.targetWhy)}</p>${raise}
+      return `<section><h3>${htmlText(pose.title)}${pose.target ? `: ${number(pose.target)}` : ''}</h3><p>${htmlText(pose.targetWhy)}</p>${raise}
 <table><thead><tr><th>Bush</th><th>Twist if tightened hanging</th><th>Torque of it</th><th>Height it costs</th><th>Rule</th></tr></thead><tbody>${bushes.join('')}</tbody></table>
 <ul class="caution">${list(pose.cautions)}</ul></section>`
     })

@@ -6,11 +6,8 @@ const number = (n: SheetNumber): string => `${n.text} ${n.spread}`.trim()
 /** The pose in which bush bolts are final, wheel by wheel. */
 export function clampText({ clamp }: Sheet): string {
   const blocks = clamp.map((pose) => {
-    const lines = [
-      `${pose.title}`,
-      `    target height ${number(pose.target)}`,
-      paragraph(pose.targetWhy, '    '),
-    ]
+    const target = pose.target ? [`    target height ${number(pose.target)}`] : []
+    const lines = [pose.title, ...target, paragraph(pose.targetWhy, '    ')]
     if (pose.raise) lines.push(`    raise the hub from where it hangs by ${number(pose.raise)}`)
     if (pose.armTurn) lines.push(`    the arm then turns ${number(pose.armTurn)} against the body`)
     for (const bush of pose.bushes) {

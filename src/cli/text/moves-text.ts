@@ -9,6 +9,5 @@ export function movesText({ moves }: Sheet): string {
     if (move.warning) lines.push(paragraph(`Mind: ${move.warning}`, '      '))
     return lines.join('\n')
   })
-  const out = moves.outOfReach.map((reach) => paragraph(reach.sentence, '    '))
-  return [heading('Moves'), paragraph(moves.sentence, '    '), ...rows, ...out].join('\n')
+  return [heading('Moves'), paragraph(moves.sentence, '    '), ...rows].join('\n')
 }

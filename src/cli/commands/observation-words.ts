@@ -1,0 +1,128 @@
+import { BadInput } from '../files/outcome.ts'
+
+type Words = ReadonlyMap<string, string>
+type Wire = Record<string, unknown>
+
+const list = (text: string): string[] =>
+  text
+    .split(/[;,](?!\d)/)
+    .map((part) => part.trim())
+    .filter(Boolean)
+
+/** "0°: -0.3°, 180°: -0.1°" */
+const turnsAndReadings = (text: string): Wire[] =>
+  list(text).map((pair) => {
+    const [wheelTurn = '', reading = ''] = pair.split(':').map((part) => part.trim())
+    return { wheelTurn, reading }
+  })
+
+/** "20° 1.35°": steer, then camber, then tilt where it was read. */
+const places = (text: string): Wire[] =>
+  list(text).map((place) => {
+    const [steer = '', camber = '', tilt] = place.split(/\s+/)
+    return { steer, camber, ...(tilt === undefined ? {} : { tilt }) }
+  })
+
+function sweeps(words: Words): Wire[] {
+  const [left, right] = [places(words.get('left') ?? ''), places(words.get('right') ?? '')]
+  if (left.length !== right.length)
+    throw new BadInput([
+      `There are ${left.length} readings to the left and ${right.length} to the right. A sweep needs one of each; give as many left as right.`,
+    ])
+  return left.map((place, i) => ({ left: place, right: right[i] }))
+}
+
+const copied = (words: Words, names: readonly string[]): Wire =>
+  Object.fromEntries(names.flatMap((name) => (words.has(name) ? [[name, words.get(name)]] : [])))
+
+/** One entry of a job, in the wire form that a job file has. */
+export interface WireEntry {
+  readonly kind: string
+  readonly data: Wire
+}
+
+const makers: Readonly<Record<string, (words: Words) => WireEntry>> = {
+  inclinometer: (w) => ({
+    kind: 'reading',
+    data: {
+      method: 'inclinometer',
+      ...copied(w, ['wheel', 'gauge']),
+      readings: turnsAndReadings(w.get('readings') ?? ''),
+    },
+  }),
+  tape: (w) => ({
+    kind: 'reading',
+    data: {
+      method: 'tape on a scribed line',
+      ...copied(w, ['axle', 'tape', 'belowHub', 'levelled', 'radius']),
+      front: list(w.get('front') ?? ''),
+      rear: list(w.get('rear') ?? ''),
+    },
+  }),
+  sweep: (w) => ({
+    kind: 'reading',
+    data: { method: 'steer sweep', ...copied(w, ['side', 'gauge', 'steerGauge']), sweeps: sweeps(w) },
+  }),
+  'run-out': (w) => ({
+    kind: 'reading',
+    data: {
+      method: 'run-out',
+      ...copied(w, ['wheel', 'gauge', 'diameter']),
+      readings: turnsAndReadings(w.get('readings') ?? ''),
+    },
+  }),
+  height: (w) => ({
+    kind: 'ride height',
+    data: { when: 'settled', ...copied(w, ['wheel', 'rule']), readings: list(w.get('readings') ?? '') },
+  }),
+  play: (w) => ({
+    kind: 'play',
+    data: {
+      joint: 'joint',
+      ...copied(w, ['wheel', 'gauge', 'moves', 'arm']),
+      swings: list(w.get('swings') ?? ''),
+    },
+  }),
+}
+
+/** Words that say something about the floor, not about the reading. */
+const around = ['bay', 'track']
+
+const taken: Readonly<Record<string, readonly string[]>> = {
+  inclinometer: ['wheel', 'gauge', 'readings'],
+  tape: ['axle', 'tape', 'front', 'rear', 'belowHub', 'levelled', 'radius'],
+  sweep: ['side', 'gauge', 'steerGauge', 'left', 'right'],
+  'run-out': ['wheel', 'gauge', 'readings', 'diameter'],
+  height: ['wheel', 'rule', 'readings'],
+  play: ['wheel', 'gauge', 'moves', 'swings', 'arm'],
+}
+
+/**
+ * The words of a command line as a job's entry. What the words hold is judged where every job is.
+ *
+ * @throws {BadInput} for a method or a word that is not known
+ */
+export function observationWords(
+  method: string,
+  given: readonly string[],
+): { entry: WireEntry; words: Words } {
+  const make = makers[method]
+  if (!make)
+    throw new BadInput([
+      `“${method}” is no method. Known are ${Object.keys(makers).join(', ')}; "axlewright read --help" shows each.`,
+    ])
+  const words = new Map<string, string>()
+  const wrong: string[] = []
+  for (const word of given) {
+    const at = word.indexOf('=')
+    const name = at < 0 ? word : word.slice(0, at)
+    if (at < 0) wrong.push(`“${word}” has no “=”. Write it as WORD=VALUE, such as wheel="front left".`)
+    else if (![...taken[method]!, ...around].includes(name))
+      wrong.push(
+        `“${name}” says nothing for ${method}. Known are ${[...taken[method]!, ...around].join(', ')}.`,
+      )
+    else words.set(name, word.slice(at + 1))
+  }
+  if (wrong.length > 0) throw new BadInput(wrong)
+  return { entry: make(words), words }
+}

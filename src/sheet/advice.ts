@@ -1,0 +1,36 @@
+import { bestImprovement } from '../gauge/index.ts'
+import { budget, interval } from '../measure/index.ts'
+import { formatAngle, rad, type UnitChoice } from '../quantity/index.ts'
+import type { RoundReadings } from './read-round.ts'
+import type { SheetReading } from './sheet.ts'
+
+/**
+ * What decides the least proven reading, and which single improvement would shrink it most.
+ *
+ * @source own derivation: docs/methods/uncertainty.md
+ */
+export function sheetAdvice(
+  rows: readonly SheetReading[],
+  said: RoundReadings,
+  units: UnitChoice,
+): readonly string[] {
+  const open = rows
+    .filter((row) => row.verdict === 'inside, not proven' || row.verdict === 'outside, not proven')
+    .sort((a, b) => Math.abs(a.probability! - 0.5) - Math.abs(b.probability! - 0.5))
+  const [first] = open
+  if (!first) return []
+  const measured = said.readings[first.name]!.measured
+  const [largest] = budget(measured)
+  const what = `${first.label.toLowerCase()}, ${first.of}`
+  const share = largest
+    ? ` Most of its spread is ${largest.source} (${Math.round(largest.share * 100)} %).`
+    : ''
+  const [best] = bestImprovement(measured)
+  const { low, high } = interval(measured)
+  const shown = (halfWidth: number): string =>
+    `± ${formatAngle(rad(halfWidth), { unit: units.angle, digits: 2 })}`
+  const gain = best
+    ? ` ${best.sentence} That would bring ${shown((high - low) / 2)} to ${shown(best.spreadThen)}.`
+    : ''
+  return [`Least sure: ${what} (${first.verdict}).${share}${gain}`]
+}

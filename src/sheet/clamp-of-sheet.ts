@@ -1,0 +1,124 @@
+import { displacementOf } from '../adjust/index.ts'
+import { type ClampBush, type ClampedBush, clampPose, clampTarget, travelFromArch } from '../clamp/index.ts'
+import { adjustersOf, bushesOf, type Corner, cornerPoints } from '../corner/index.ts'
+import type { HeightFact, JobState, Round } from '../job/index.ts'
+import type { Side } from '../linkage/index.ts'
+import { sumOfDisplacements } from '../linkage/index.ts'
+import { combine, type Measured, rectangular } from '../measure/index.ts'
+import type { UnitChoice } from '../quantity/index.ts'
+import type { Spec } from '../spec/index.ts'
+import { settingsNow } from './settings-now.ts'
+import type { SheetClamp } from './sheet.ts'
+import { sheetNumber } from './sheet-number.ts'
+
+/** How far a wheel may hang off the model's droop when nobody measured it, half-width, m. @source own choice */
+const droopWithin = 0.01
+
+/** What the clamp pose of one wheel is worked out from. */
+export interface ClampSources {
+  readonly corner: Corner
+  readonly spec: Spec | null
+  readonly state: JobState
+  readonly round: Round | null
+  readonly side: Side
+  readonly units: UnitChoice
+  /** A height fact as a measured value. */
+  readonly measured: (height: HeightFact) => Measured
+}
+
+/** The clamp pose of one wheel; null where the model has no bonded bush, no height to refer to, or no target. */
+export function sheetClamp(from: ClampSources): SheetClamp | null {
+  const { corner, spec, state, side, units } = from
+  const atDesign = corner.rideHeight?.at
+  const bushes = bushesOf(corner).filter((bush) => bush.bonded)
+  if (atDesign === undefined || bushes.length === 0) return null
+  const wheel = `${corner.axle} ${side}` as const
+  const facts = state.heights.filter((h) => h.wheel === wheel)
+  const before = facts.find((h) => h.when === 'before lifting')
+  const limit = spec?.rideHeight?.[corner.axle] ?? null
+  const springs = state.renewed.some((r) => r.wheels.includes(wheel) && isSpring(corner, r.part))
+    ? 'renewed'
+    : 'stay'
+  const target = clampTarget({
+    springs,
+    before: before ? from.measured(before) : null,
+    sheet: limit && {
+      low: limit.low.value,
+      high: limit.high.value,
+      ...(limit.preferred ? { preferred: limit.preferred.value } : {}),
+    },
+  })
+  const title = `Clamp pose, ${side} ${corner.axle}`
+  const length = { kind: 'length', unit: units.length } as const
+  const angle = { kind: 'angle', unit: units.angle } as const
+  if (!target.height) {
+    return {
+      side,
+      title,
+      target: null,
+      targetWhy: target.why,
+      raise: null,
+      armTurn: null,
+      bushes: [],
+      cautions: [],
+    }
+  }
+  const hung = facts.filter((h) => h.when === 'hanging').at(-1)
+  const hanging = hung
+    ? travelFromArch(from.measured(hung), atDesign)
+    : rectangular(droopWithin, `droop of ${corner.id}, not measured`, -(corner.travel?.droop ?? 0.07))
+  const place = { end: corner.axle, side }
+  const adjusters = adjustersOf(corner)
+  const settings = settingsNow(adjusters, from.round?.settings ?? state.settings, place)
+  const points = cornerPoints(corner)
+  const pose = clampPose({
+    side,
+    points,
+    displacement: sumOfDisplacements(
+      adjusters.flatMap((a) => {
+        const setting = settings[a.id]
+        return setting === null || setting === undefined ? [] : [displacementOf(a, points, setting)]
+      }),
+    ),
+    target: travelFromArch(target.height, atDesign),
+    hanging,
+    bushes: bushes.map(
+      (bush): ClampBush => ({
+        id: `${bush.joint}, ${side} ${corner.axle}`,
+        name: bush.name,
+        pivot: bush.pivot,
+        bonded: true,
+        stiffness:
+          bush.stiffness === null ? null : { value: bush.stiffness, spread: bush.stiffnessSpread ?? 0.3 },
+        adjuster: bush.adjuster !== null,
+      }),
+    ),
+    wheelRate: wheelRateOf(corner, side),
+  })
+  const row = (bush: ClampedBush, i: number): SheetClamp['bushes'][number] => ({
+    name: bush.name,
+    letter: bushes[i]!.letter,
+    twistHanging: sheetNumber(combine([{ of: bush.twist, times: -1 }]), angle),
+    torque: bush.torque && sheetNumber(absolute(bush.torque), { kind: 'torque', unit: units.torque }),
+    height: bush.height && sheetNumber(absolute(bush.height), length),
+    rule: bush.rule,
+  })
+  return {
+    side,
+    title,
+    target: sheetNumber(target.height, length),
+    targetWhy: target.why,
+    raise: sheetNumber(pose.raise, length),
+    armTurn: pose.armTurn.lower && sheetNumber(pose.armTurn.lower, angle),
+    bushes: pose.bushes.map(row),
+    cautions: pose.cautions.map((c) => c.sentence),
+  }
+}
+
+const absolute = (m: Measured): Measured => (m.value < 0 ? combine([{ of: m, times: -1 }]) : m)
+
+const isSpring = (corner: Corner, part: string): boolean => corner.parts[part]?.kind === 'spring'
+
+function wheelRateOf(_corner: Corner, _side: Side): Measured | null {
+  return null
+}

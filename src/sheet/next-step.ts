@@ -1,0 +1,37 @@
+import type { Moves } from '../adjust/index.ts'
+import type { Round } from '../job/index.ts'
+import type { Sheet, SheetReading } from './sheet.ts'
+
+/** The one plain sentence at the foot of the sheet, and what its button says. */
+export function nextStep(
+  round: Round | null,
+  rows: readonly SheetReading[],
+  answer: Moves | null,
+): Sheet['next'] {
+  if (!round || rows.length === 0)
+    return {
+      sentence:
+        'No angles are read yet. Set the pressures, settle the vehicle, and read camber, caster and toe.',
+      button: 'Read the angles',
+    }
+  if (round.moves.length > 0)
+    return {
+      sentence:
+        'Adjusters were turned after these readings. Nip the bolts up, roll and jounce the vehicle, and read everything again.',
+      button: 'Read again',
+    }
+  if (answer && answer.moves.length > 0) return { sentence: answer.sentence, button: 'Turned. Read again' }
+  const limited = rows.filter((row) => row.limit)
+  if (limited.length > 0 && limited.every((row) => row.verdict === 'inside'))
+    return round.purpose === 'proving'
+      ? { sentence: 'Everything is inside, and proven with every joint final.', button: 'To handover' }
+      : {
+          sentence:
+            'Everything is inside, and proven. Make the bolts final at ride height, settle the vehicle, and take the proving reading.',
+          button: 'Bolts final. Read again',
+        }
+  return {
+    sentence: answer?.sentence ?? 'Type the limits from your service information to judge these readings.',
+    button: 'Read again',
+  }
+}

@@ -1,0 +1,175 @@
+import { type Moves, moves } from '../adjust/index.ts'
+import { type GaugeContext, rideHeight } from '../gauge/index.ts'
+import { foldJob, type HeightFact, type JobState, type Round } from '../job/index.ts'
+import { instrumentsOf } from '../kit/index.ts'
+import type { AxleEnd, ReadingName, Side } from '../linkage/index.ts'
+import type { Measured } from '../measure/index.ts'
+import { metricUnits, Refusal } from '../quantity/index.ts'
+import { type Limit, limitsOf } from '../spec/index.ts'
+import { sheetAdvice } from './advice.ts'
+import { heightAnswers } from './at-sheet-height.ts'
+import { sheetCautions } from './cautions.ts'
+import { sheetClamp } from './clamp-of-sheet.ts'
+import { sheetCorners } from './corners-of-sheet.ts'
+import { gaugeContext } from './gauge-setting.ts'
+import { sheetHeights } from './heights-of-sheet.ts'
+import { type ReadRound, taughtSetup } from './learned.ts'
+import { sheetMoves } from './moves-of-sheet.ts'
+import { nextStep } from './next-step.ts'
+import { sheetReach } from './reach-of-sheet.ts'
+import { readRound } from './read-round.ts'
+import { readingRows } from './reading-rows.ts'
+import type { Sheet } from './sheet.ts'
+import { cornerAt, type SheetOptions, type SheetSources } from './sources.ts'
+import { stagesOf } from './stages.ts'
+import { sheetTitle } from './title.ts'
+import { heightIn } from './wheel-setups.ts'
+
+const ends: readonly AxleEnd[] = ['front', 'rear']
+const noReadings = { readings: {}, troubles: [] }
+
+/**
+ * The whole job as one plain value: its log and the models it names in, everything the person reads out. Pure:
+ * the same sources and options give the same sheet.
+ *
+ * What cannot be worked out is told in `troubles`; the rest stands.
+ *
+ * @source own derivation: docs/decisions/0005-one-sheet-for-terminal-page-and-paper.md
+ */
+export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sheet {
+  const { threshold = 0.95, seed = 1, units = metricUnits } = options
+  const state = foldJob(sources.job.entries)
+  const troubles = state.troubles.map(({ sentence, remedy }) => `${sentence} ${remedy}`)
+  const tell = <T>(work: () => T, otherwise: T): T => {
+    try {
+      return work()
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error
+      troubles.push(`${error.sentence} ${error.remedy}`)
+      return otherwise
+    }
+  }
+  const rounds = state.rounds
+    .filter((round) => round.readings.length > 0)
+    .map((round): ReadRound => {
+      const said = tell(() => readRound(round, gaugeContext(sources, state, round)), noReadings)
+      return { round, said }
+    })
+  const last = rounds.at(-1) ?? null
+  const round = last?.round ?? null
+  const said = last?.said ?? noReadings
+  troubles.push(...said.troubles)
+  const limits = sources.spec ? limitsOf(sources.spec) : {}
+  const measured = heightReader(sources)
+  const setups = last
+    ? ends.flatMap((end) => {
+        const corner = cornerAt(sources, end)
+        const setup = corner ? tell(() => taughtSetup(corner, state, rounds), null) : null
+        return corner && setup ? [{ corner, setup }] : []
+      })
+    : []
+  const answer = last ? tell(() => theMoves(said.readings, limits, setups, { threshold, seed }), null) : null
+  const heights = Object.assign(
+    {},
+    ...setups.map(({ corner, setup }) =>
+      tell(
+        () =>
+          heightAnswers({
+            corner,
+            setup,
+            heights: heightsOf(state, round, setup.end, measured),
+            preferred: sources.spec?.rideHeight?.[setup.end]?.preferred?.value ?? null,
+          }),
+        {},
+      ),
+    ),
+  )
+  const readings = readingRows({
+    readings: said.readings,
+    limits,
+    limitSource: sources.spec?.source ?? '',
+    foreseen: answer?.foreseen ?? [],
+    threshold,
+    units,
+    heights,
+  })
+  const standing = tell(
+    () => sheetHeights({ state, round, spec: sources.spec, units, threshold, measured }),
+    { rows: [], says: [] },
+  )
+  return {
+    title: sheetTitle(sources, state, round),
+    stages: stagesOf(state),
+    threshold,
+    heights: standing.rows,
+    readings,
+    advice: [...standing.says, ...sheetAdvice(readings, said, units)],
+    moves: sheetMoves(answer ?? nothing),
+    reach: setups.flatMap(({ setup }) => tell(() => sheetReach({ setup, said, answer, limits }), [])),
+    corners: setups.flatMap(({ corner, setup }) => tell(() => sheetCorners(corner, setup), [])),
+    clamp: ends.flatMap((end) => {
+      const corner = cornerAt(sources, end)
+      if (!corner) return []
+      return (['left', 'right'] as const).flatMap((side) => {
+        const pose = tell(
+          () => sheetClamp({ corner, spec: sources.spec, state, round, side, units, measured }),
+          null,
+        )
+        return pose ? [pose] : []
+      })
+    }),
+    cautions: sheetCautions(state, round, readings),
+    troubles: [...new Set(troubles)],
+    next: nextStep(round, readings, answer),
+  }
+}
+
+const nothing: Moves = {
+  moves: [],
+  foreseen: [],
+  insideNow: 0,
+  insideAfter: 0,
+  reachableNow: 0,
+  reachableAfter: 0,
+  outOfReach: [],
+  notRead: [],
+  sentence: 'No moves: nothing was read, or nothing has a limit.',
+}
+
+function theMoves(
+  readings: ReadRound['said']['readings'],
+  limits: Readonly<Partial<Record<ReadingName, Limit>>>,
+  setups: readonly { readonly setup: Parameters<typeof moves>[0]['axles'][number] }[],
+  options: { threshold: number; seed: number },
+): Moves | null {
+  if (Object.keys(limits).length === 0) return null
+  const values: Partial<Record<ReadingName, Measured>> = {}
+  for (const [name, reading] of Object.entries(readings)) values[name as ReadingName] = reading.measured
+  const wanted = Object.fromEntries(
+    Object.entries(limits).map(([name, { low, high, preferred }]) => [
+      name,
+      { low, high, ...(preferred === null ? {} : { preferred }) },
+    ]),
+  )
+  return moves({ axles: setups.map(({ setup }) => setup), readings: values, limits: wanted }, options)
+}
+
+/** A height fact as a measured value, by the rule of the kit it was read with. */
+function heightReader({ kit }: SheetSources): (fact: HeightFact) => Measured {
+  const context: GaugeContext = { instruments: kit ? instrumentsOf(kit) : [] }
+  return (fact) => rideHeight(fact.observation, context).measured
+}
+
+function heightsOf(
+  state: JobState,
+  round: Round | null,
+  end: AxleEnd,
+  measured: (fact: HeightFact) => Measured,
+): Partial<Record<Side, Measured>> {
+  const found: Partial<Record<Side, Measured>> = {}
+  for (const side of ['left', 'right'] as const) {
+    const fact = heightIn(state, round, `${end} ${side}`)
+    if (fact) found[side] = measured(fact)
+  }
+  return found
+}
