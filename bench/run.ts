@@ -9,6 +9,7 @@ import { pageSize } from './page-size.ts'
 import { printed } from './printed.ts'
 import { compileRival } from './rival.ts'
 import { againstRootFinder } from './root-finder.ts'
+import { sheetTime } from './sheet-time.ts'
 
 type Work = readonly [string, () => Finding | Promise<Finding | readonly Finding[]>]
 
@@ -33,7 +34,7 @@ export async function bench({ page }: { page: () => string }): Promise<0 | 1> {
     ['poses against a general solver', againstRootFinder],
     ['draws', hardPointDraws],
     ['moves', movesTime],
-    ['sheet', async () => (await import('./sheet-time.ts')).sheetTime()],
+    ['sheet', sheetTime],
     ['first page', () => pageSize(page())],
   ]
   if (typeof c !== 'string') work.unshift(['poses against C', () => againstC(c)])
