@@ -10,10 +10,13 @@ export interface Followed {
 }
 
 /** Longest and shortest step, in sizes of the corner. */
-const longest = 0.12
+const longest = 0.08
 const shortest = 1e-10
+/** Close to a turning point steps shrink with the rate of share, down to this part: two turns may lie close together. */
+const rateOfFullStep = 0.3
+const leastPart = 0.04
 /** Least cosine between the tangents of two neighbouring places. */
-const straightness = 0.97
+const straightness = 0.985
 
 /**
  * Follows the knuckle from `start` (which satisfies the way at share 0) until `share` = end, or to the first
@@ -31,6 +34,8 @@ export function follow(m: Mechanism, way: Way, start: Float64Array, end: number)
   if (end === 0) return { arrived: true, share: 0, state: here.state }
   let h = longest * m.size
   for (let steps = 0; steps < 20000; steps++) {
+    const part = Math.min(1, Math.max(leastPart, here.tangent[5]! / rateOfFullStep))
+    h = Math.min(h, longest * m.size * part)
     const there = stepFrom(trip, here, h, straightness)
     if (!there) {
       h /= 2
@@ -42,7 +47,7 @@ export function follow(m: Mechanism, way: Way, start: Float64Array, end: number)
     if (last.place.share >= end) return landing(trip, here, last.h, end)
     if (turnedBack) return stuck(last.place)
     here = there
-    h = Math.min(longest * m.size, h * 1.6)
+    h *= 1.6
   }
   return stuck(here)
 }
@@ -51,8 +56,8 @@ export function follow(m: Mechanism, way: Way, start: Float64Array, end: number)
 function beginning(trip: Trip, start: Float64Array): Place | null {
   const state = settle(trip, start, 0)
   if (!state) return null
-  const tangent = tangentAt(trip, state, 0, Float64Array.of(0, 0, 0, 0, 0, 1))
-  return tangent && { state, share: 0, tangent }
+  const found = tangentAt(trip, state, 0, Float64Array.of(0, 0, 0, 0, 0, 1))
+  return found && { state, share: 0, ...found }
 }
 
 /** The place between `from` (forward) and `to` (backward), h apart, where share stands still. */

@@ -21,6 +21,8 @@ export interface Place {
   readonly share: number
   /** Unit tangent: wheel centre x, y; turn × size (3); share × worth. */
   readonly tangent: Float64Array
+  /** Sign of the determinant of equations and tangent together: the same all along one curve. */
+  readonly side: number
 }
 
 /** A way with room to compute in. */
@@ -103,17 +105,18 @@ export function tangentAt(
   state: Float64Array,
   share: number,
   toward: Float64Array,
-): Float64Array | null {
+): { readonly tangent: Float64Array; readonly side: number } | null {
   look(trip, state, share)
   fill(trip)
   trip.a.set(toward, 30)
   const t = new Float64Array(6)
   t[5] = 1
-  if (solveLinear(trip.a, t, 6) === 0) return null
+  const determinant = solveLinear(trip.a, t, 6)
+  if (determinant === 0) return null
   const size = length(t, 6)
   if (!Number.isFinite(size)) return null
   for (let i = 0; i < 6; i++) t[i] = t[i]! / size
-  return t
+  return { tangent: t, side: Math.sign(determinant) }
 }
 
 /** Newton at a fixed share, from a state close by. Null when it does not settle. */
@@ -140,6 +143,9 @@ export function settle(trip: Trip, near: Float64Array, share: number): Float64Ar
   return null
 }
 
+/** How far the first correction may lead off, in steps. */
+const largestCorrection = 0.15
+
 /** One step of arc length `h` from a place. Null when the curve bends too much for it. */
 export function stepFrom(trip: Trip, from: Place, h: number, straightness: number): Place | null {
   const state = Float64Array.from(from.state)
@@ -159,15 +165,17 @@ export function stepFrom(trip: Trip, from: Place, h: number, straightness: numbe
     const step = length(b, 6)
     if (turn === 0) {
       first = step
-      if (!(step < 0.35 * h)) return null
+      if (!(step < largestCorrection * h)) return null
     } else if (!(step < 0.35 * first || step < 1e-13 * m.size)) return null
     moveState(state, b, m.size)
     share += b[5]! / way.worth
     if (step < 1e-12 * m.size) break
   }
-  const tangent = tangentAt(trip, state, share, t0)
-  if (!tangent) return null
+  const found = tangentAt(trip, state, share, t0)
+  // another sign is another curve that passes close by
+  if (!found || found.side !== from.side) return null
+  const { tangent, side } = found
   let alike = 0
   for (let i = 0; i < 6; i++) alike += tangent[i]! * t0[i]!
-  return alike < straightness ? null : { state, share, tangent }
+  return alike < straightness ? null : { state, share, tangent, side }
 }
