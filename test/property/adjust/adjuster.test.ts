@@ -80,6 +80,22 @@ describe('settings and strokes', () => {
     const from = Math.hypot(was[1] - 0.64, was[2] - 0.29)
     const to = Math.hypot(was[1] + centre[1] - 0.64, was[2] + centre[2] - 0.29)
     near(to, from, { abs: 1e-15 })
+    // the wheel centre lies above the pivot, so tipping the top outward carries it outward
+    near(centre[1], Math.sin(0.02) * (was[2] - 0.29) - (1 - Math.cos(0.02)) * (was[1] - 0.64), { abs: 1e-15 })
+  })
+  test('AD1 the strut’s line turns as one about the pivot bolt, against the wheel', () => {
+    const { strutLower, strutTop } = displacementOf(slot, familyStrut, mm(1.2)).knuckle!
+    const angle = 1.2 / 60
+    for (const [was, shift] of [
+      [familyStrut.strutLower, strutLower!],
+      [familyStrut.topMount, strutTop!],
+    ] as const) {
+      // right-handed about +x by 0.02 rad: y' = y cos − z sin, z' = y sin + z cos about the pivot
+      const [y, z] = [was[1] - slot.pivot[1], was[2] - slot.pivot[2]]
+      near(shift[0], 0, { abs: 1e-15 })
+      near(y + shift[1], y * Math.cos(angle) - z * Math.sin(angle), { abs: 1e-15 })
+      near(z + shift[2], y * Math.sin(angle) + z * Math.cos(angle), { abs: 1e-15 })
+    }
   })
   test('AD1 a slotted strut bolt turns the wheel against the strut by shift over spacing', () => {
     const shift = mm(1.2)

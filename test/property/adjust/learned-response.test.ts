@@ -164,6 +164,13 @@ describe('AD16 learned response', () => {
     const learned = learnMove(start, sharp, recorded(seen, from, to, 0.0001))
     const turn = (response: LearnedResponse | null) => moves(problem(response)).moves[0]!.to
     near(turn(learned) / turn(null), 0.5, { abs: 0.01 })
+    const toe = moves(problem(learned)).foreseen.find((one) => one.name === 'front left toe')!
+    near(toe.after.value, deg(0.1), { abs: deg(0.002) })
+    near(
+      toe.after.value - toe.now.value,
+      2 * change(sharp, { 'tie rod': 0 }, { 'tie rod': turn(learned) })[2]!,
+      { rel: 0.01 },
+    )
     const spread = (response: LearnedResponse) =>
       standardUncertainty(
         moves(problem(response)).foreseen.find((one) => one.name === 'front left toe')!.after,
