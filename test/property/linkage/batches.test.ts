@@ -42,22 +42,22 @@ law(
     }
     return counted === answered
   },
-  { runs: 80 },
+  { runs: 50 },
 )
 
 for (const corner of [wishbone, strut, fiveLink])
   test(`LI15 draws of ${corner.layout} spread as the rates say, and a seed repeats them`, () => {
     const m = mechanism(corner)
     const drive = { travel: metre(0.04), rack: metre(0) }
-    const draws = 20000
+    const draws = 10000
     const spread = metre(0.0005)
     const out = new Float64Array(draws * batchStride)
     expect(batchPoints(m, { drive, spread, draws, seed: 7 }, out)).toBe(draws)
     const again = new Float64Array(draws * batchStride)
     batchPoints(m, { drive, spread, draws, seed: 7 }, again)
-    expect(again).toEqual(out)
+    expect(again.every((x, i) => x === out[i])).toBe(true)
     batchPoints(m, { drive, spread, draws, seed: 8 }, again)
-    expect(again).not.toEqual(out)
+    expect(again.some((x, i) => x !== out[i])).toBe(true)
     // first order: a true point moves the design pose with it, so its lengths follow; by differences of mechanisms
     const variance = [0, 1].map((angle) => {
       let sum = 0
@@ -75,7 +75,7 @@ for (const corner of [wishbone, strut, fiveLink])
       let [mean, square] = [0, 0]
       for (let i = 0; i < draws; i++) mean += out[i * batchStride + angle]! / draws
       for (let i = 0; i < draws; i++) square += (out[i * batchStride + angle]! - mean) ** 2 / (draws - 1)
-      // standard error of a standard deviation from 20,000 draws: 0.5 %; four of them, and the second order
+      // standard error of a standard deviation from 10,000 draws: 0.7 %; three of them, and the second order
       near(Math.sqrt(square), Math.sqrt(variance[angle]!), { rel: 0.025 })
       const pose = poseAt(m, drive)
       near(mean, angle === 0 ? pose.camber : pose.toe, { abs: 5 * Math.sqrt(square / draws) + 1e-5 })

@@ -50,7 +50,7 @@ law(
     const text = JSON.stringify(got!.out ?? {})
     return got!.error === null ? !text.includes('null,null') : got!.sentence!.length > 20
   },
-  { runs: 600 },
+  { runs: 300 },
 )
 
 test('LI3 the first fault in the order of the table counts', () => {

@@ -27,6 +27,9 @@ const zero: Drive = { travel: metre(0), rack: metre(0) }
 const apart = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2])
 const cornerAndDrive = fc.record({ corner: anyCorner(), drive: anyDrive })
 
+/** A longer run on request. */
+const soak = (runs: number): number => (process.env['AXLEWRIGHT_SOAK'] ? 20 * runs : runs)
+
 /** The answer, or the code of the refusal. */
 function attempt<T>(call: () => T): T | string {
   try {
@@ -115,7 +118,7 @@ law(
     for (const way of ways) if (typeof way !== 'string') near(difference(straight, way), 0, { abs: 1e-12 })
     return ways.some((way) => typeof way !== 'string')
   },
-  { runs: 60 },
+  { runs: soak(30) },
 )
 
 law('LI5 closed form, Newton and following agree', cornerAndDrive, ({ corner, drive }) => {
@@ -143,7 +146,7 @@ law(
       }
     return true
   },
-  { runs: 40 },
+  { runs: soak(30) },
 )
 
 law(
@@ -167,7 +170,7 @@ law(
     }
     return true
   },
-  { runs: 60 },
+  { runs: soak(30) },
 )
 
 law(
@@ -185,7 +188,7 @@ law(
     }
     return left > 0 && right < 0
   },
-  { runs: 40 },
+  { runs: soak(30) },
 )
 
 law('LI6 a displacement of nothing changes nothing', cornerAndDrive, ({ corner, drive }) => {

@@ -45,6 +45,9 @@ const scaled = (d: Displacement, by: number): Displacement => {
   }
 }
 
+/** A longer run on request. */
+const soak = (runs: number): number => (process.env['AXLEWRIGHT_SOAK'] ? 20 * runs : runs)
+
 law(
   'LI7 rates equal central differences, for every number of a corner',
   fc.record({ corner: anyCorner(), drive: anyDrive, place: fc.nat() }),
@@ -84,7 +87,7 @@ law(
     expect(rateOf(m, drive, direction)).toEqual(rates[name])
     return true
   },
-  { runs: 120 },
+  { runs: soak(60) },
 )
 
 law(
@@ -112,7 +115,7 @@ law(
     near(pose.toe - before.toe, changes.toe, { abs: 1e-13 })
     return settings.every((s) => Math.abs(s) < 0.03)
   },
-  { runs: 60 },
+  { runs: soak(40) },
 )
 
 law(
@@ -140,7 +143,7 @@ law(
     expect(screw.jointCaster === null).toBe(corner.layout === 'five-link')
     return screw.direction[2] >= 0
   },
-  { runs: 60 },
+  { runs: soak(40) },
 )
 
 type Three = readonly [number, number, number]
@@ -191,5 +194,5 @@ law(
     near((up[1] - down[1]) / (2 * h), 0, { abs: 1e-6 * (1 + size) })
     return near((up[2] - down[2]) / (2 * h), 0, { abs: 1e-6 * (1 + size) })
   },
-  { runs: 60 },
+  { runs: soak(40) },
 )
