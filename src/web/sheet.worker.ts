@@ -5,7 +5,9 @@ import type { Ask, WorkerSays } from './state/messages.ts'
 const say = (message: WorkerSays) => self.postMessage(message)
 
 self.onmessage = ({ data: ask }: MessageEvent<Ask>) => {
-  say({ kind: 'answer', turn: ask.turn, answer: answer(ask.job, ask.edits) })
+  const { told, worked } = answer(ask.job, ask.edits)
+  say({ kind: 'told', turn: ask.turn, told })
+  say({ kind: 'answer', turn: ask.turn, answer: worked() })
 }
 
 say({ kind: 'jobs', rows: jobRows() })

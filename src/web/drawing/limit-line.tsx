@@ -2,16 +2,44 @@ import type { SheetReading } from '../../sheet/index.ts'
 import { Arrow } from './arrow.tsx'
 import { Dimension } from './dimension.tsx'
 import { scaleOver } from './scale.ts'
+import { typeset } from './typeset.ts'
 import { useWidth } from './use-width.ts'
 
-const height = 68
-const axis = 39
+/** Heights in pixels: the axis with its limits, and the line of the prediction above it. */
+const below = 29
+const room = 39
 const above = 13
+/** Usual width of a figure of the limits' letters. */
+const figure = 6.3
+
+interface Label {
+  readonly at: number
+  readonly text: string
+}
+
+/** Where two limit texts start so that neither leaves the drawing nor covers the other. */
+function sideBySide(
+  labels: readonly Label[],
+  width: number,
+): readonly (Label & { readonly start: number })[] {
+  const wide = labels.map(({ text }) => text.length * figure)
+  const start = labels.map(({ at }, i) => Math.max(0, Math.min(width - wide[i]!, at - wide[i]! / 2)))
+  const over = labels.length === 2 ? start[0]! + wide[0]! + 6 - start[1]! : 0
+  if (over > 0) {
+    const left = Math.min(start[0]!, over / 2)
+    start[0] = start[0]! - left
+    start[1] = Math.min(width - wide[1]!, start[1]! + over - left)
+    start[0] = Math.max(0, Math.min(start[0]!, start[1]! - wide[0]! - 6))
+  }
+  return labels.map((label, i) => ({ ...label, start: start[i]! }))
+}
 
 /** A reading as a dimension line: limits as marks, the spread between end ticks, the prediction above it in blue. */
 export function LimitLine({ reading }: { reading: SheetReading }) {
   const [element, width] = useWidth<HTMLDivElement>(300)
   const { limit, predicted } = reading
+  const axis = predicted ? room : 18
+  const height = axis + below
   const shown = [
     reading.low,
     reading.high,
@@ -21,16 +49,14 @@ export function LimitLine({ reading }: { reading: SheetReading }) {
   const x = scaleOver(shown, 0, width)
   const now = x(reading.value)
   const labels = limit
-    ? [
-        { at: x(limit.low), text: limit.lowText, end: false },
-        { at: x(limit.high), text: limit.highText, end: true },
-      ].filter(({ at }) => Number.isFinite(at))
+    ? sideBySide(
+        [
+          { at: x(limit.low), text: typeset(limit.lowText) },
+          { at: x(limit.high), text: typeset(limit.highText) },
+        ].filter(({ at }) => Number.isFinite(at)),
+        width,
+      )
     : []
-  const close = labels.length === 2 && labels[1]!.at - labels[0]!.at < 62
-  const anchor = (end: boolean, at: number) => {
-    if (close) return end ? 'start' : 'end'
-    return at < 24 ? 'start' : at > width - 24 ? 'end' : 'middle'
-  }
   return (
     <div ref={element} className="limit-line">
       <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} aria-hidden="true">
@@ -54,8 +80,8 @@ export function LimitLine({ reading }: { reading: SheetReading }) {
             strokeDasharray="7 2 1.5 2"
           />
         )}
-        {labels.map(({ at, text, end }) => (
-          <g key={String(end)}>
+        {labels.map(({ at, start, text }) => (
+          <g key={at}>
             <line
               x1={at}
               y1={axis - 15}
@@ -63,12 +89,7 @@ export function LimitLine({ reading }: { reading: SheetReading }) {
               y2={axis + 14}
               style={{ stroke: 'var(--ink)', strokeWidth: 2 }}
             />
-            <text
-              x={close ? at + (end ? -2 : 2) : at}
-              y={height - 3}
-              fontSize="12.5"
-              textAnchor={anchor(end, at)}
-            >
+            <text x={start} y={axis + 26} fontSize="12.5">
               {text}
             </text>
           </g>
@@ -81,14 +102,32 @@ export function LimitLine({ reading }: { reading: SheetReading }) {
           style={{ fill: 'var(--paper)', stroke: 'var(--ink)', strokeWidth: 1.8 }}
         />
         {predicted && (
-          <Prediction now={now} at={x(predicted.value)} low={x(predicted.low)} high={x(predicted.high)} />
+          <Prediction
+            axis={axis}
+            now={now}
+            at={x(predicted.value)}
+            low={x(predicted.low)}
+            high={x(predicted.high)}
+          />
         )}
       </svg>
     </div>
   )
 }
 
-function Prediction({ now, at, low, high }: { now: number; at: number; low: number; high: number }) {
+function Prediction({
+  axis,
+  now,
+  at,
+  low,
+  high,
+}: {
+  axis: number
+  now: number
+  at: number
+  low: number
+  high: number
+}) {
   const from = axis - 7
   const to = above + 12
   return (

@@ -1,8 +1,8 @@
 import type { Sheet } from '../../sheet/index.ts'
-import { glued } from '../drawing/glued.ts'
 import type { RoundForm } from '../state/messages.ts'
 import type { OpenJob } from '../state/use-job.ts'
 import './next-strip.css'
+import { NextWords } from './next-words.tsx'
 
 /** What comes next: one plain sentence, and one large button when it can be done here. */
 export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
@@ -10,7 +10,9 @@ export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
   const canTurn = !job.stale && !job.trouble
   return (
     <section className="next" aria-label="What comes next">
-      <p>{job.stale ? 'First settle the reading that was not understood.' : glued(sheet.next.sentence)}</p>
+      <NextWords
+        text={job.stale ? 'First settle the reading that was not understood.' : sheet.next.sentence}
+      />
       {canTurn && (
         <button type="button" onClick={() => job.turned(sheet)}>
           {sheet.next.button}

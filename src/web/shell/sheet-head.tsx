@@ -19,7 +19,8 @@ export function SheetHead({ job, id, onOpen }: { job: OpenJob; id: string; onOpe
     <header className="head">
       <div className="head-row">
         <h1>
-          <span className="head-stage">Angles</span> <span>{title?.vehicle ?? ''}</span>
+          <span className="head-stage">Angles</span>{' '}
+          <span>{title?.vehicle ?? job.rows.find((row) => row.id === id)?.vehicle ?? ''}</span>
         </h1>
         <div className="head-buttons">
           {last && (

@@ -84,17 +84,22 @@ export interface Ask {
   readonly edits: readonly Edit[]
 }
 
-/** What comes back: the sheet of everything that was understood, and what was not. */
-export interface Answer {
-  readonly sheet: Sheet | null
+/** What comes back at once: what of the edits was not understood, and a round that is being read. */
+export interface Told {
   /** Index into `edits`. */
   readonly refused: readonly (Plain & { readonly edit: number })[]
-  readonly trouble: Plain | null
   /** A round that is being read; null when none is open. */
   readonly form: RoundForm | null
+}
+
+/** What comes back when it is worked out: the sheet of everything that was understood. */
+export interface Answer {
+  readonly sheet: Sheet | null
+  readonly trouble: Plain | null
 }
 
 /** What the worker says. */
 export type WorkerSays =
   | { readonly kind: 'jobs'; readonly rows: readonly JobRow[] }
+  | { readonly kind: 'told'; readonly turn: number; readonly told: Told }
   | { readonly kind: 'answer'; readonly turn: number; readonly answer: Answer }

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { Sheet } from '../../sheet/index.ts'
 import { keepEdits, keptEdits } from './kept-edits.ts'
-import type { Answer, Edit, JobRow, Plain, RoundForm } from './messages.ts'
+import type { Answer, Edit, JobRow, Plain, RoundForm, Told } from './messages.ts'
 import { withTyped } from './with-typed.ts'
 import { type WorkerHand, workerHand } from './worker-hand.ts'
 
@@ -59,6 +59,7 @@ const nothing: readonly Edit[] = []
 export function useJob(job: string): OpenJob {
   const [rows, setRows] = useState<readonly JobRow[]>([])
   const [byJob, setByJob] = useState<Readonly<Record<string, readonly Edit[]>>>({})
+  const [heard, setHeard] = useState<{ job: string; edits: readonly Edit[]; told: Told } | null>(null)
   const [answered, setAnswered] = useState<{ job: string; edits: readonly Edit[]; answer: Answer } | null>(
     null,
   )
@@ -73,6 +74,7 @@ export function useJob(job: string): OpenJob {
   useEffect(() => {
     const hand = workerHand({
       jobs: setRows,
+      told: (of, told) => setHeard({ job: of, edits: asked.current, told }),
       answer: (of, answer) => {
         setAnswered({ job: of, edits: asked.current, answer })
         if (answer.sheet) setGood({ job: of, sheet: answer.sheet })
@@ -112,6 +114,7 @@ export function useJob(job: string): OpenJob {
   }, [])
 
   const current = answered?.job === job ? answered : null
+  const read = heard?.job === job ? heard : null
   const lastIn = (kind: 'typed' | 'again', { entry, path }: Place) => {
     for (let i = edits.length - 1; i >= 0; i--) {
       const edit = edits[i]!
@@ -122,9 +125,7 @@ export function useJob(job: string): OpenJob {
     return -1
   }
   const refusedAt = (i: number) =>
-    i < 0
-      ? null
-      : (current?.answer.refused.find(({ edit }) => edit === i && edits[i] === current.edits[i]) ?? null)
+    i < 0 ? null : (read?.told.refused.find(({ edit }) => edit === i && edits[i] === read.edits[i]) ?? null)
   const handFor = (kind: 'typed' | 'again'): JobHand => ({
     textOf: (input) => {
       const edit = edits[lastIn(kind, input)]
@@ -147,7 +148,7 @@ export function useJob(job: string): OpenJob {
     kept,
     hand: handFor('typed'),
     again: handFor('again'),
-    form: current?.answer.form ?? null,
+    form: read?.told.form ?? null,
     turned: (done) =>
       change([
         ...edits,

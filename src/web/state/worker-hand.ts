@@ -1,4 +1,4 @@
-import type { Answer, Ask, Edit, JobRow, WorkerSays } from './messages.ts'
+import type { Answer, Ask, Edit, JobRow, Told, WorkerSays } from './messages.ts'
 
 /** What the page holds of the worker. */
 export interface WorkerHand {
@@ -12,6 +12,7 @@ export interface WorkerHand {
  */
 export function workerHand(on: {
   readonly jobs: (rows: readonly JobRow[]) => void
+  readonly told: (job: string, told: Told) => void
   readonly answer: (job: string, answer: Answer) => void
   readonly broken: (reason: string) => void
 }): WorkerHand {
@@ -25,6 +26,10 @@ export function workerHand(on: {
   }
   worker.onmessage = ({ data }: MessageEvent<WorkerSays>) => {
     if (data.kind === 'jobs') return on.jobs(data.rows)
+    if (data.kind === 'told') {
+      if (!waiting && underWay?.turn === data.turn) on.told(underWay.job, data.told)
+      return
+    }
     const asked = underWay
     underWay = null
     if (waiting) {

@@ -10,12 +10,16 @@ export function ClampBlock({ clamp }: { clamp: SheetClamp }) {
     <section aria-label={clamp.title} className="clamp">
       <h2>{clamp.title}</h2>
       <div className="clamp-pose">
-        <HubRule clamp={clamp} />
+        {clamp.target && <HubRule target={clamp.target.value} raise={clamp.raise?.value ?? 0} />}
         <dl>
           <dt>Hub to arch</dt>
           <dd>
-            <strong className="figure-number">{clamp.target.text}</strong>{' '}
-            <span className="figure-number">{clamp.target.spread}</span>
+            {clamp.target && (
+              <>
+                <strong className="figure-number">{clamp.target.text}</strong>{' '}
+                <span className="figure-number">{clamp.target.spread}</span>
+              </>
+            )}
             <p>{glued(clamp.targetWhy)}</p>
           </dd>
           {clamp.raise && (
@@ -47,8 +51,9 @@ export function ClampBlock({ clamp }: { clamp: SheetClamp }) {
                 <span className="clamp-letter">{bush.letter}</span>
                 <div>
                   <p>
-                    {bush.name}: <span className="figure-number">{bush.twistHanging.text}</span> of twist for
-                    life
+                    {bush.name}:{' '}
+                    <span className="figure-number">{bush.twistHanging.text.replace(/^[−-]/, '')}</span> of
+                    twist for life
                     {bush.torque && (
                       <>
                         , <span className="figure-number">{bush.torque.text}</span> against the spring

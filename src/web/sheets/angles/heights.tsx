@@ -1,4 +1,5 @@
 import type { Sheet } from '../../../sheet/index.ts'
+import { typeset } from '../../drawing/typeset.ts'
 import { VerdictMark } from '../../drawing/verdict-mark.tsx'
 import type { JobHand } from '../../state/use-job.ts'
 import './heights.css'
@@ -22,7 +23,7 @@ export function Heights({ sheet, hand }: { sheet: Sheet; hand: JobHand }) {
               <VerdictMark verdict={height.verdict} />
               <span>{height.verdict}</span>
             </p>
-            {height.limitText && <p className="heights-limit figure-number">{height.limitText}</p>}
+            {height.limitText && <p className="heights-limit figure-number">{typeset(height.limitText)}</p>}
             {height.inputs.map((input) => (
               <ReadingField key={`${input.entry} ${input.path}`} input={input} hand={hand} />
             ))}

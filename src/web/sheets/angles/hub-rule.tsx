@@ -1,14 +1,12 @@
-import type { SheetClamp } from '../../../sheet/index.ts'
 import { Arrow } from '../../drawing/arrow.tsx'
 import './part-drawing.css'
 
 /** The height rule beside the wheel: arch above, hub hanging below in ink, hub at its target in blue. */
-export function HubRule({ clamp }: { clamp: SheetClamp }) {
-  const raise = clamp.raise?.value ?? 0
-  const reach = clamp.target.value + Math.max(raise, 0)
+export function HubRule({ target: height, raise }: { target: number; raise: number }) {
+  const reach = height + Math.max(raise, 0)
   const length = 128
   const top = 14
-  const target = top + (length * clamp.target.value) / reach
+  const target = top + (length * height) / reach
   const hanging = top + length
   return (
     <svg className="hub-rule" viewBox="0 0 116 168" width="116" height="168" aria-hidden="true">

@@ -1,4 +1,5 @@
 import type { SheetMoves } from '../../../sheet/index.ts'
+import { glued } from '../../drawing/glued.ts'
 import { chance } from './chance.ts'
 import { MoveCard } from './move-card.tsx'
 import './moves.css'
@@ -8,21 +9,21 @@ export function Moves({ moves }: { moves: SheetMoves }) {
   return (
     <section aria-label="Moves">
       <h2 className="moves-head">Moves</h2>
-      <ol className="moves">
-        {moves.moves.map((move) => (
-          <MoveCard key={move.order} move={move} />
-        ))}
-      </ol>
       {moves.outOfReach.length > 0 && (
         <div className="moves-out">
           <h3>Out of reach</h3>
           <ul>
             {moves.outOfReach.map((out) => (
-              <li key={`${out.reading} ${out.sentence}`}>{out.sentence}</li>
+              <li key={`${out.reading} ${out.sentence}`}>{glued(out.sentence)}</li>
             ))}
           </ul>
         </div>
       )}
+      <ol className="moves">
+        {moves.moves.map((move) => (
+          <MoveCard key={move.order} move={move} />
+        ))}
+      </ol>
       <p className="moves-chance">
         Inside every limit at once: <strong className="figure-number">{chance(moves.insideNow)}</strong> as it
         stands

@@ -3,6 +3,7 @@ import { Balloon } from '../../drawing/balloon.tsx'
 import { degreeText } from '../../drawing/degree-text.ts'
 import { Dimension } from '../../drawing/dimension.tsx'
 import { roundTicks, type Scale, scaleOver } from '../../drawing/scale.ts'
+import { typeset } from '../../drawing/typeset.ts'
 import { useWidth } from '../../drawing/use-width.ts'
 import './reach-map.css'
 
@@ -144,7 +145,9 @@ function LimitBox({
         reading.limit?.low === low &&
         reading.limit.high === high,
     )?.limit
-    return typed ? `${typed.lowText} … ${typed.highText}` : `${degreeText(low)}° … ${degreeText(high)}°`
+    return typed
+      ? typeset(`${typed.lowText} … ${typed.highText}`)
+      : `${degreeText(low)}° … ${degreeText(high)}°`
   }
   const middle = (y1 + y2) / 2
   return (

@@ -1,6 +1,7 @@
 import { useId } from 'react'
 import type { SheetReading } from '../../../sheet/index.ts'
 import { LimitLine } from '../../drawing/limit-line.tsx'
+import { typeset } from '../../drawing/typeset.ts'
 import { VerdictMark } from '../../drawing/verdict-mark.tsx'
 import type { JobHand } from '../../state/use-job.ts'
 import { chance } from './chance.ts'
@@ -10,7 +11,9 @@ import { Why } from './why.tsx'
 
 /** The words under "camber left" when no eye sees the drawing. */
 function spoken(reading: SheetReading): string {
-  const limit = reading.limit ? `Limits ${reading.limit.lowText} to ${reading.limit.highText}.` : ''
+  const limit = reading.limit
+    ? `Limits ${typeset(reading.limit.lowText)} to ${typeset(reading.limit.highText)}.`
+    : ''
   const moved = reading.predicted
     ? `After the moves ${reading.predicted.text} ${reading.predicted.spread}.`
     : ''
@@ -101,7 +104,7 @@ export function ReadingRow({
                 <dt>Limits</dt>
                 <dd>
                   <span className="figure-number">
-                    {reading.limit.lowText} to {reading.limit.highText}
+                    {typeset(reading.limit.lowText)} to {typeset(reading.limit.highText)}
                   </span>
                   , {reading.limit.source}
                 </dd>

@@ -4,6 +4,7 @@ import { glued } from '../../drawing/glued.ts'
 import type { JobHand } from '../../state/use-job.ts'
 import { ReadingRow } from './reading-row.tsx'
 import './readings.css'
+import { VerdictCount } from './verdict-count.tsx'
 
 /** All readings of the round against their limits. */
 export function Readings({ sheet, hand }: { sheet: Sheet; hand: JobHand }) {
@@ -22,6 +23,7 @@ export function Readings({ sheet, hand }: { sheet: Sheet; hand: JobHand }) {
           {all ? 'Close all' : 'Open all'}
         </button>
       </div>
+      <VerdictCount readings={sheet.readings} />
       <ul>
         {sheet.readings.map((reading) => (
           <ReadingRow

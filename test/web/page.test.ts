@@ -1,0 +1,348 @@
+import { mkdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { browserFlags, findBrowser } from '../../scripts/browser.mjs'
+import { endServer, type ServedPage, servePage } from './support/served-page.ts'
+
+const root = join(import.meta.dirname, '..', '..')
+const pictures = join(root, 'test-output')
+const axe = readFileSync(join(root, 'node_modules', 'axe-core', 'axe.min.js'), 'utf8')
+const sizes = [
+  ['phone', 390, 844],
+  ['tablet', 820, 1180],
+  ['desktop', 1440, 900],
+] as const
+/** The machine may be busy with other tests. */
+const patient = { timeout: 20_000 }
+const desktop = { width: 1440, height: 900 }
+
+let served: ServedPage
+let browser: Browser
+beforeAll(async () => {
+  mkdirSync(pictures, { recursive: true })
+  const found = await findBrowser()
+  const env = { ...(process.env as Record<string, string>), ...found.env }
+  ;[served, browser] = await Promise.all([
+    servePage(),
+    chromium.launch({ executablePath: found.path, args: [...browserFlags], env }),
+  ])
+})
+afterAll(async () => {
+  await browser?.close()
+  if (served) await endServer(served)
+})
+
+interface Opened {
+  readonly page: Page
+  readonly context: BrowserContext
+  /** What the browser complained about, and every address that was asked. */
+  readonly complaints: string[]
+  readonly asked: string[]
+}
+
+async function open(
+  options: Parameters<Browser['newContext']>[0] = { viewport: desktop },
+  at = '',
+): Promise<Opened> {
+  const context = await browser.newContext({ reducedMotion: 'reduce', ...options })
+  const page = await context.newPage()
+  const complaints: string[] = []
+  const asked: string[] = []
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) complaints.push(message.text())
+  })
+  page.on('pageerror', (error) => complaints.push(error.message))
+  context.on('request', (request) => asked.push(request.url()))
+  await page.goto(served.address + at)
+  await page.locator('.reading').first().waitFor()
+  await page.evaluate(() => document.fonts.ready)
+  return { page, context, complaints, asked }
+}
+
+/** The first reading that something was typed for, its row opened. */
+async function typedRow(page: Page) {
+  await page.getByRole('button', { name: 'Open all' }).click()
+  const row = page.locator('.reading', { has: page.locator('input') }).first()
+  const name = await row.getAttribute('data-reading')
+  const stable = page.locator(`.reading[data-reading="${name}"]`)
+  return {
+    row: stable,
+    field: stable.locator('input').first(),
+    number: stable.locator('.reading-result strong'),
+  }
+}
+
+describe('the sheet of the demo job', () => {
+  test.each(['', '#/port-unit-12'])(
+    'WE10 moves, readings, reach map and corner are drawn (%s)',
+    async (at) => {
+      const { page, context, complaints, asked } = await open(undefined, at)
+      expect(await page.locator('.reading').count()).toBeGreaterThan(5)
+      expect(await page.locator('.move').count()).toBeGreaterThan(0)
+      for (const amount of await page.locator('.move-amount').allTextContents()) expect(amount).toMatch(/\d/)
+      expect(await page.locator('.reach-patch').getAttribute('points')).toMatch(/^[\d., -]{20,}$/)
+      expect(await page.locator('.corner-stroke').count()).toBeGreaterThan(4)
+      expect(await page.locator('.next > button').isVisible()).toBe(true)
+      expect(complaints).toEqual([])
+      expect(asked.length).toBeGreaterThan(3)
+      for (const url of asked) expect(url.startsWith(served.address), url).toBe(true)
+      await context.close()
+    },
+  )
+
+  test('WE15 nothing on the page is a signed or long zero, or not a number', async () => {
+    for (const at of ['', '#/port-unit-12']) {
+      const { page, context } = await open(undefined, at)
+      await page.getByRole('button', { name: 'Open all' }).click()
+      const text = await page.locator('body').textContent()
+      expect(text).not.toMatch(/[+−-]0\.0+(?!\d)/)
+      expect(text).not.toMatch(/NaN|Infinity|undefined|\[object/)
+      await context.close()
+    }
+  })
+
+  test('both demo jobs can be opened from the list, and the address keeps which', async () => {
+    const { page, context } = await open()
+    const first = await page.locator('h1').textContent()
+    await page.getByRole('button', { name: 'Jobs' }).click()
+    await page.locator('.job-list button:not([aria-current])').first().click()
+    await expect.poll(() => page.locator('h1').textContent(), patient).not.toBe(first)
+    const second = await page.locator('h1').textContent()
+    await page.reload()
+    await page.locator('.reading').first().waitFor()
+    expect(await page.locator('h1').textContent()).toBe(second)
+    await context.close()
+  })
+})
+
+describe('typing', () => {
+  test('WE5 WE9 a new reading changes the numbers, survives a reload, and undo brings the old ones back', async () => {
+    const { page, context } = await open()
+    const { field, number } = await typedRow(page)
+    const [text, before] = [await field.inputValue(), await number.textContent()]
+    const changed = text.replace(/\d+(?:[.,]\d+)?/, (n) => String(Number(n.replace(',', '.')) + 1))
+    await field.fill(changed)
+    await expect.poll(() => number.textContent(), patient).not.toBe(before)
+    const after = await number.textContent()
+    await page.reload()
+    const again = await typedRow(page)
+    expect(await again.field.inputValue()).toBe(changed)
+    expect(await again.number.textContent()).toBe(after)
+    await page.getByRole('button', { name: /^Undo/ }).click()
+    await expect.poll(() => again.number.textContent(), patient).toBe(before)
+    expect(await again.field.inputValue()).toBe(text)
+    await context.close()
+  })
+
+  test('WE5 "12" without a unit says so by the field, keeps what was typed and the last good sheet', async () => {
+    const { page, context } = await open()
+    const { row, field, number } = await typedRow(page)
+    const before = await number.textContent()
+    await field.fill('12')
+    await expect.poll(() => row.locator('.field-why').first().textContent(), patient).toMatch(/12.*unit/)
+    expect(await field.inputValue()).toBe('12')
+    expect(await field.getAttribute('aria-invalid')).toBe('true')
+    expect(await number.textContent()).toBe(before)
+    expect(await page.locator('.stale').textContent()).toContain('last readings')
+    expect(await page.locator('.next > button').count()).toBe(0)
+    await page.reload()
+    await page.locator('.field-refused input').waitFor()
+    expect(await page.locator('.field-refused input').inputValue()).toBe('12')
+    await context.close()
+  })
+
+  test('the last of many quick letters wins', async () => {
+    const { page, context } = await open()
+    const { field, number } = await typedRow(page)
+    const text = await field.inputValue()
+    const texts = ['-1.5°', '-1.6°', '-1.7°', '-1.8°'].map((other) => (text.includes('°') ? other : text))
+    for (const one of texts) await field.fill(one)
+    await page.waitForTimeout(800)
+    const quick = await number.textContent()
+    await page.reload()
+    expect(await (await typedRow(page)).number.textContent()).toBe(quick)
+    await context.close()
+  })
+
+  test('starting again from the file is asked about, and then nothing is left', async () => {
+    const { page, context } = await open()
+    const { field } = await typedRow(page)
+    const text = await field.inputValue()
+    await field.fill('12')
+    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+    await page.getByRole('button', { name: 'Start again from the file' }).click()
+    await page.getByRole('button', { name: 'Start again', exact: true }).click()
+    await expect.poll(() => field.inputValue(), patient).toBe(text)
+    expect(
+      await page.evaluate(() => Object.keys(localStorage).filter((key) => key.includes('edits'))),
+    ).toEqual([])
+    await context.close()
+  })
+})
+
+describe('after the moves', () => {
+  test('WE8 the button opens a round with empty fields; a gauge that is read is taken into a new sheet', async () => {
+    const { page, context, complaints } = await open()
+    const title = await page.locator('.readings h2').textContent()
+    await page.locator('.next > button').click()
+    await page.locator('.round').waitFor()
+    expect(await page.locator('.next > button').count()).toBe(0)
+    const gauges = page.locator('.round-gauge')
+    for (let i = 0; i < (await gauges.count()); i++)
+      for (const input of await gauges.nth(i).locator('input').all())
+        if ((await input.inputValue()) === '')
+          await input.fill(((await input.getAttribute('placeholder')) ?? '').replace(/^was /, ''))
+    await page.getByRole('button', { name: 'Take this round' }).click()
+    await expect.poll(() => page.locator('.round').count(), patient).toBe(0)
+    await expect.poll(() => page.locator('.readings h2').textContent(), patient).not.toBe(title)
+    expect(await page.locator('.reading').count()).toBeGreaterThan(5)
+    expect(complaints).toEqual([])
+    await context.close()
+  })
+})
+
+describe('how it looks', () => {
+  const looks = [
+    ['day', { colorScheme: 'light' }],
+    ['night', { colorScheme: 'dark' }],
+    ['glare', { colorScheme: 'light', contrast: 'more' }],
+  ] as const
+
+  test.each(looks)(
+    'WE13 %s: paper of its own, and no serious fault found by axe-core',
+    async (look, scheme) => {
+      const { page, context } = await open({ viewport: desktop, ...scheme })
+      await page.getByRole('button', { name: 'Open all' }).click()
+      await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+      const paper = await page.evaluate(() => getComputedStyle(document.body).backgroundColor)
+      expect(paper).toBe(
+        { day: 'rgb(247, 244, 236)', night: 'rgb(16, 35, 58)', glare: 'rgb(255, 255, 255)' }[look],
+      )
+      await page.evaluate(axe)
+      const faults = await page.evaluate(async () => {
+        const { violations } = await (
+          window as unknown as { axe: { run: (o: object) => Promise<{ violations: AxeFault[] }> } }
+        ).axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] })
+        return violations.map(
+          ({ id, impact, nodes }) => `${impact} ${id}: ${nodes.map((n) => n.html).join(' | ')}`,
+        )
+      })
+      expect(faults).toEqual([])
+      await context.close()
+    },
+  )
+
+  test('a look chosen by hand stays, whatever the device says', async () => {
+    const { page, context } = await open({ viewport: desktop, colorScheme: 'light' })
+    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+    await page.getByRole('button', { name: 'Night' }).click()
+    await page.reload()
+    const paper = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor)
+    expect(await paper()).toBe('rgb(16, 35, 58)')
+    await context.close()
+  })
+
+  test.each(['port-unit-07', 'port-unit-12'])(
+    'WE11 nothing scrolls sideways at any size, opened or closed (%s)',
+    async (job) => {
+      const { page, context } = await open({ viewport: desktop }, `#/${job}`)
+      const over = () => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
+      for (const opened of [false, true]) {
+        if (opened) await page.getByRole('button', { name: 'Open all' }).click()
+        for (const [name, width, height] of [...sizes, ['smallest', 320, 640] as const]) {
+          await page.setViewportSize({ width, height })
+          await expect.poll(over, patient).toBeLessThanOrEqual(0)
+          if (opened) continue
+          for (const [look, colorScheme] of [
+            ['day', 'light'],
+            ['night', 'dark'],
+          ] as const) {
+            await page.emulateMedia({ colorScheme })
+            const file = join(pictures, `${job}-${name}-${look}`)
+            await page.screenshot({ path: `${file}.png` })
+            await page.screenshot({ path: `${file}-whole.png`, fullPage: true })
+          }
+        }
+      }
+      await context.close()
+    },
+  )
+
+  test('everything that is touched is at least 48 px high', async () => {
+    const { page, context } = await open({ viewport: { width: 390, height: 844 } })
+    await page.getByRole('button', { name: 'Open all' }).click()
+    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll('button, input')]
+        .map((one) => [one.getBoundingClientRect(), one.outerHTML.slice(0, 80)] as const)
+        .filter(([box]) => box.height < 48 || box.width < 44)
+        .map(([box, html]) => `${box.width} × ${box.height} ${html}`),
+    )
+    expect(small).toEqual([])
+    await context.close()
+  })
+
+  test('on paper: one ink, and no buttons', async () => {
+    const { page, context } = await open({ viewport: desktop, colorScheme: 'dark' })
+    await page.emulateMedia({ media: 'print', colorScheme: 'dark' })
+    const [ink, paper, blue] = await page.evaluate(() => {
+      const style = getComputedStyle(document.documentElement)
+      return ['--ink', '--paper', '--blue'].map((name) => style.getPropertyValue(name).trim())
+    })
+    expect([ink, paper, blue]).toEqual(['#000', '#fff', '#000'])
+    expect(await page.locator('button:visible:not(.corner-list button)').count()).toBe(0)
+    expect(await page.locator('.reading:visible').count()).toBeGreaterThan(5)
+    await context.close()
+  })
+})
+
+interface AxeFault {
+  readonly id: string
+  readonly impact: string
+  readonly nodes: readonly { readonly html: string }[]
+}
+
+describe('the keyboard', () => {
+  test('WE12 reaches every button and field, in reading order, with a frame to see, never hidden by the strip', async () => {
+    const { page, context } = await open()
+    const wanted = await page.locator('button, input, a[href]').count()
+    const seen = new Set<string>()
+    let hidden = ''
+    for (let i = 0; i < wanted; i++) {
+      await page.keyboard.press('Tab')
+      const here = await page.evaluate(() => {
+        const one = document.activeElement as HTMLElement
+        const all = [...document.querySelectorAll('button, input, a[href]')]
+        const box = one.getBoundingClientRect()
+        const strip = document.querySelector('.next')!.getBoundingClientRect()
+        const style = getComputedStyle(one)
+        return {
+          index: all.indexOf(one),
+          framed: style.outlineStyle !== 'none' && Number.parseFloat(style.outlineWidth) >= 2,
+          covered: !one.closest('.next') && box.top > strip.top,
+          html: one.outerHTML.slice(0, 90),
+        }
+      })
+      seen.add(String(here.index))
+      if (!here.framed || here.covered) hidden ||= here.html
+    }
+    expect(seen.size).toBe(wanted)
+    expect(hidden).toBe('')
+    await context.close()
+  })
+
+  test('WE12 a row is opened, a number typed and a letter of the corner asked about without a mouse', async () => {
+    const { page, context } = await open()
+    await page.locator('.reading-toggle').first().focus()
+    await page.keyboard.press('Enter')
+    expect(await page.locator('.reading').first().locator('.why').isVisible()).toBe(true)
+    const letter = page.locator('.corner-list button').first()
+    await letter.focus()
+    await page.keyboard.press('Space')
+    expect(await letter.getAttribute('aria-pressed')).toBe('true')
+    const words = ((await letter.textContent()) ?? '').replace(/^\S+\s+/, '')
+    expect(await page.locator('.corner-key').textContent()).toContain(words)
+    await context.close()
+  })
+})
