@@ -99,6 +99,31 @@ test('CO5 every point and link of every layout has the linkage room’s name', (
   }
 })
 
+test('CO5 each point of a file stands in its own place', () => {
+  const mm3 = (...at: number[]) => at.map((x) => x / 1000)
+  expect(cornerPoints(demoCorner('12'))).toEqual({
+    layout: 'strut',
+    wheelCentre: mm3(0, 735, 298),
+    camber: deg(-0.4),
+    toe: deg(0.06),
+    tyreRadius: mm(298),
+    lowerFrontInner: mm3(22, 358, 188),
+    lowerRearInner: mm3(-288, 352, 199),
+    lowerOuter: mm3(6, 688, 176),
+    topMount: mm3(-31, 548, 846),
+    strutLower: mm3(-5, 607, 410),
+    tieInner: mm3(-148, 336, 246),
+    tieOuter: mm3(-132, 668, 236),
+  })
+  expect(cornerPoints(demoCorner('07'))).toMatchObject({
+    upperFrontInner: mm3(112, 440, 541),
+    upperRearInner: mm3(-126, 447, 524),
+    upperOuter: mm3(-12, 668, 550),
+    lowerFrontInner: mm3(188, 352, 268),
+    lowerRearInner: mm3(-205, 356, 262),
+  })
+})
+
 test('CO5 a five-link corner is read, its links counted from 1 in the file', () => {
   const read = readCorner(fiveLink())
   if (!read.ok) throw new Error(JSON.stringify(read.problems))

@@ -340,6 +340,7 @@ test.each<[string, readonly Entry[]]>([
     ],
   ],
   ['a round that goes back', [round(2), round(1)]],
+  ['a round opened twice', [round(1), round(1)]],
   ['a faulty entry', [{ kind: 'note', data: { text: 5 } }]],
   [
     'a job opened twice',
@@ -353,6 +354,47 @@ test.each<[string, readonly Entry[]]>([
   expect(troubles).toHaveLength(1)
   expect(troubles[0]!.sentence.length).toBeGreaterThan(10)
   expect(troubles[0]!.remedy.length).toBeGreaterThan(10)
+})
+
+test('JO7 heights and play come over with their numbers in SI', () => {
+  const { heights, play } = foldJob([
+    height('rear left', 447),
+    {
+      kind: 'play',
+      data: {
+        joint: 'j',
+        wheel: 'front right',
+        gauge: 'dial',
+        moves: 'camber',
+        swings: ['1.9 mm', '1.8 mm'],
+        arm: '318 mm',
+      },
+    },
+  ])
+  expect(heights[0]!.observation).toEqual({
+    id: 'entry 0',
+    method: 'ride height by rule',
+    wheel: 'rear left',
+    rule: 'rule',
+    readings: [0.447],
+  })
+  expect(play[0]).toMatchObject({
+    entry: 1,
+    joint: 'j',
+    wheel: 'front right',
+    direction: null,
+    at: null,
+    round: 0,
+  })
+  expect(play[0]!.observation).toEqual({
+    id: 'entry 1',
+    method: 'dial indicator',
+    wheel: 'front right',
+    gauge: 'dial',
+    moves: 'camber',
+    swings: [0.0019, 0.0018],
+    arm: 0.318,
+  })
 })
 
 test('JO7 readings before any round are kept in round 0', () => {
