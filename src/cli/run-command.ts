@@ -7,8 +7,7 @@ import { readMethods } from './commands/read-methods.ts'
 import { clampCommand, type JobOptions, movesCommand, sheetCommand } from './commands/sheet-command.ts'
 import { BadInput, type ExitCode, type Outcome } from './files/outcome.ts'
 
-const head = `From gauge readings to moves: what your gauges really say and how surely, how far to turn
-each adjuster, and how far to raise the arm before its bush bolts are final.`
+const head = `From gauge readings to moves: what your gauges really say and how surely, how far to turn each adjuster, and how far to raise the arm before its bush bolts are final.`
 
 const tail = `
 Try it on the demo (all values in it are invented):
@@ -41,13 +40,13 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
     program
       .command(`${name} JOB`)
       .description(about)
-      .option('--with FILE...', 'corner, spec or kit files to use before those beside the job')
+      .option('--with <FILE...>', 'corner, spec or kit files to use before those beside the job')
       .option('--json', 'write it as JSON')
       .option('--us', 'inches, lbf·ft and psi instead of metric units')
       .action((job: string, options: JobOptions) => finish(run(job, options)))
 
   onJob('sheet', 'the whole job on one sheet: readings, moves, clamp pose, cautions', sheetCommand)
-    .option('--html FILE', 'write it as a page for reading and printing (A4 or Letter, one ink)')
+    .option('--html <FILE>', 'write it as a page for reading and printing (A4 or Letter, one ink)')
     .option('--plain', 'plain ASCII drawings, for terminals that show boxes')
   onJob('moves', 'how far to turn each adjuster, which way, and the chance to land inside', movesCommand)
   onJob('clamp', 'how far to raise the arm before its bush bolts are final', clampCommand)
@@ -55,7 +54,7 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
   program
     .command('read METHOD [WORDS...]')
     .description('what one gauge reading really says: value, spread and where the spread comes from')
-    .option('--kit FILE', 'the kit that holds the gauges')
+    .option('--kit <FILE>', 'the kit that holds the gauges')
     .option('--json', 'write it as JSON')
     .addHelpText('after', readMethods)
     .action((method: string, given: string[], options: { kit?: string; json?: boolean }) =>

@@ -14,7 +14,15 @@ export interface ErrorDistribution {
   readonly u: number
 }
 
-/** A part this small against the whole acts as a normal one; what is lost is below 1e-6 of probability. */
+/**
+ * Small boxes together act as a normal error: folded, smallest first, while the sum of their fourth powers stays
+ * below this share of u⁴. The excess kurtosis lost is 1.2 times that, so the probability at any point is off by
+ * less than 1.2e-3/24 · max |(z³ − 3z)φ(z)| < 3e-5.
+ */
+const FOLDED = 1e-3
+/** So few boxes are worked out one by one. */
+const FEW = 4
+/** A part of another shape this small against the whole acts as a normal one. */
 const SMALL = 0.03
 const CELLS = 2048
 const REACH = 12
@@ -28,6 +36,17 @@ const ARCSINE_NODES = 256
  * @example errorDistribution(rectangular(1, 'a')).cdf(0.5) // 0.75
  */
 export function errorDistribution(m: Measured): ErrorDistribution {
+  const known = memory.get(m.parts)
+  if (known) return known
+  const made = distributionOf(m)
+  memory.set(m.parts, made)
+  return made
+}
+
+/** A value is asked for its interval, its probability and its provability: the same parts, the same answer. */
+const memory = new WeakMap<readonly Part[], ErrorDistribution>()
+
+function distributionOf(m: Measured): ErrorDistribution {
   const parts = [...partsBySource(m).values()].filter((part) => part.effect !== 0)
   let variance = 0
   for (const { effect } of parts) variance += effect * effect
@@ -36,10 +55,12 @@ export function errorDistribution(m: Measured): ErrorDistribution {
   const boxes: number[] = []
   const swings: number[] = []
   const students: Part[] = []
+  const small = foldedBoxes(parts, u)
   for (const part of parts) {
     const size = Math.abs(part.effect)
     const spread = varianceOf(part)
-    if (part.shape === 'normal' || (Number.isFinite(spread) && size < SMALL * u)) folded += spread
+    if (part.shape === 'normal' || (Number.isFinite(spread) && size < SMALL * u) || small.has(part))
+      folded += spread
     else if (part.shape === 'rectangular') boxes.push(size * Math.sqrt(3))
     else if (part.shape === 'triangular') boxes.push(size * Math.sqrt(1.5), size * Math.sqrt(1.5))
     else if (part.shape === 'arcsine') swings.push(size * Math.SQRT2)
@@ -52,6 +73,19 @@ export function errorDistribution(m: Measured): ErrorDistribution {
   const kernels = [...boxes.slice(1).map(boxKernel), ...swings.map(swingKernel)]
   const cdf = kernels.length === 0 ? start : onGrid(start, kernels, u)
   return { u, cdf: (x) => (Number.isFinite(x) ? cdf(x) : x > 0 ? 1 : 0) }
+}
+
+function foldedBoxes(parts: readonly Part[], u: number): ReadonlySet<Part> {
+  const folded = new Set<Part>()
+  let sum = 0
+  const boxes = parts.filter(({ shape }) => shape === 'rectangular')
+  if (boxes.length <= FEW) return folded
+  for (const part of boxes.sort((a, b) => Math.abs(a.effect) - Math.abs(b.effect))) {
+    sum += (part.effect / u) ** 4
+    if (sum > FOLDED) break
+    folded.add(part)
+  }
+  return folded
 }
 
 /** A mean of repeats varies by more than its scale: ν/(ν − 2). */

@@ -4,7 +4,7 @@ import { adjustersOf, bushesOf, type Corner, cornerPoints } from '../corner/inde
 import type { HeightFact, JobState, Round } from '../job/index.ts'
 import type { Side } from '../linkage/index.ts'
 import { sumOfDisplacements } from '../linkage/index.ts'
-import { combine, type Measured, rectangular } from '../measure/index.ts'
+import { combine, type Measured, normal, rectangular } from '../measure/index.ts'
 import type { UnitChoice } from '../quantity/index.ts'
 import type { Spec } from '../spec/index.ts'
 import { settingsNow } from './settings-now.ts'
@@ -94,6 +94,7 @@ export function sheetClamp(from: ClampSources): SheetClamp | null {
       }),
     ),
     wheelRate: wheelRateOf(corner, side),
+    cornerLoad: corner.load ?? null,
   })
   const row = (bush: ClampedBush, i: number): SheetClamp['bushes'][number] => ({
     name: bush.name,
@@ -119,6 +120,9 @@ const absolute = (m: Measured): Measured => (m.value < 0 ? combine([{ of: m, tim
 
 const isSpring = (corner: Corner, part: string): boolean => corner.parts[part]?.kind === 'spring'
 
-function wheelRateOf(_corner: Corner, _side: Side): Measured | null {
-  return null
+/** The same springs stand on both sides, but each rate errs on its own. */
+function wheelRateOf({ wheelRate, id }: Corner, side: Side): Measured | null {
+  return wheelRate
+    ? normal(wheelRate.spread * wheelRate.rate, `wheel rate of ${id}, ${side}`, wheelRate.rate)
+    : null
 }

@@ -86,7 +86,7 @@ const makers: Readonly<Record<string, (words: Words) => WireEntry>> = {
 }
 
 /** Words that say something about the floor, not about the reading. */
-const around = ['bay', 'track']
+const around = ['bay', 'track', 'wheelbase']
 
 const taken: Readonly<Record<string, readonly string[]>> = {
   inclinometer: ['wheel', 'gauge', 'readings'],

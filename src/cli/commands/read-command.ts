@@ -55,12 +55,17 @@ function contextOf(kit: Kit, words: ReadonlyMap<string, string>): GaugeContext {
     throw new BadInput([
       `The kit has no floor “${bay}”. It has ${Object.keys(kit.floors ?? {}).join(', ') || 'none'}.`,
     ])
-  const track = words.get('track')
-  const across = track === undefined ? null : metre(parseLength(track, { at: 'track' }))
+  const length = (word: string) => {
+    const text = words.get(word)
+    return text === undefined ? null : parseLength(text, { at: word })
+  }
+  const across = length('track')
+  const along = length('wheelbase')
   return {
     instruments: instrumentsOf(kit),
     ...(floor ? { floor } : {}),
     ...(across ? { track: { front: across, rear: across } } : {}),
+    ...(along ? { wheelbase: along } : {}),
   }
 }
 

@@ -15,7 +15,7 @@ Methods, each with the words it takes (WORD=VALUE; several values with commas; e
   play           wheel="front right" gauge=dial moves=camber swings="1.9 mm, 1.88 mm" arm="318 mm"
   strings        a job file says it more easily; see examples/port-unit-07
 
-Add bay=bay-2 and track="1544 mm" to take the floor of a bay of the kit into account.
+Add bay=bay-2, track="1544 mm" and wheelbase="3.2 m" to take the floor of a bay of the kit into account.
 
   axlewright read inclinometer --kit examples/port-kit.kit.json wheel="front left" \\
-    gauge=inclinometer readings="0°: -0.30°, 180°: -0.15°" bay=bay-2 track="1544 mm"`
+    gauge=inclinometer readings="0°: -0.30°, 180°: -0.15°" bay=bay-2 track="1544 mm" wheelbase="3.2 m"`

@@ -1,12 +1,12 @@
 import { readdirSync } from 'node:fs'
 import { dirname, join } from 'node:path'
-import { type Corner, readCorner } from '../../corner/index.ts'
+import { type Reading, readCorner } from '../../corner/index.ts'
 import { foldJob, readJob } from '../../job/index.ts'
 import { readKit } from '../../kit/index.ts'
 import type { SheetSources } from '../../sheet/index.ts'
 import { readSpec } from '../../spec/index.ts'
 import { BadInput } from './outcome.ts'
-import { wholeOf } from './problem-lines.ts'
+import { problemLines, wholeOf } from './problem-lines.ts'
 import { readJsonFile } from './read-json-file.ts'
 
 /** Files that may hold what a job names: those given, then those beside the job, then one folder up. */
@@ -26,19 +26,17 @@ function candidates(job: string, given: readonly string[]): readonly string[] {
 
 const endings = { corner: '.corner.json', spec: '.spec.json', kit: '.kit.json' } as const
 
-/** Finds one model by its id; files that cannot be read are only an error when they were asked for. */
+/** Finds one model by its id; null when no file has it. */
 function find(kind: keyof typeof endings, id: string, files: readonly string[], given: readonly string[]) {
   for (const path of files) {
     if (!given.includes(path) && !path.endsWith(endings[kind])) continue
     const value = readJsonFile(path) as { id?: unknown } | null
     if (value?.id === id) return { path, value }
   }
-  throw new BadInput([
-    `The job names the ${kind} “${id}”, and no ${endings[kind]} file beside it (or one folder up) has that id. Put it there, or name it with --with FILE.`,
-  ])
+  return null
 }
 
-/** A job file and everything it names, each checked whole. */
+/** A job file and everything it names, each checked whole; all that is missing or wrong is told in one go. */
 export function readSources(jobPath: string, given: readonly string[] = []): SheetSources {
   const job = wholeOf(jobPath, readJob(readJsonFile(jobPath)))
   const { opened } = foldJob(job.entries)
@@ -47,17 +45,29 @@ export function readSources(jobPath: string, given: readonly string[] = []): She
       `${jobPath}: The job has no “opened” entry, so nobody knows which vehicle it is. Write one as its first entry.`,
     ])
   const files = candidates(jobPath, given)
-  const corner = (id: string): Corner => {
-    const found = find('corner', id, files, given)
-    return wholeOf(found.path, readCorner(found.value))
+  const faults: string[] = []
+  const model = <T>(
+    kind: keyof typeof endings,
+    id: string | undefined,
+    read: (json: unknown) => Reading<T>,
+  ): T | null => {
+    if (id === undefined) return null
+    const found = find(kind, id, files, given)
+    if (!found) {
+      faults.push(
+        `The job names the ${kind} “${id}”, and no ${endings[kind]} file beside it (or one folder up) has that id. Put it there, or name it with --with FILE.`,
+      )
+      return null
+    }
+    const reading = read(found.value)
+    if (reading.ok) return reading.value
+    faults.push(...problemLines(found.path, reading.problems))
+    return null
   }
-  const spec = opened.spec === undefined ? null : find('spec', opened.spec, files, given)
-  const kit = opened.kit === undefined ? null : find('kit', opened.kit, files, given)
-  const { front, rear } = opened.corners
-  return {
-    job,
-    corners: { front: corner(front), rear: rear === undefined ? null : corner(rear) },
-    spec: spec ? wholeOf(spec.path, readSpec(spec.value)) : null,
-    kit: kit ? wholeOf(kit.path, readKit(kit.value)) : null,
-  }
+  const front = model('corner', opened.corners.front, readCorner)
+  const rear = model('corner', opened.corners.rear, readCorner)
+  const spec = model('spec', opened.spec, readSpec)
+  const kit = model('kit', opened.kit, readKit)
+  if (faults.length > 0 || !front) throw new BadInput(faults)
+  return { job, corners: { front, rear }, spec, kit }
 }

@@ -1,0 +1,129 @@
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { describe, expect, test } from 'vitest'
+
+const root = fileURLToPath(new URL('../../', import.meta.url))
+const folder = mkdtempSync(join(tmpdir(), 'axlewright-cli-'))
+const job = 'examples/port-unit-07/port-unit-07.job.json'
+
+/** The real command in a process of its own. */
+function axlewright(...words: string[]) {
+  const run = spawnSync(process.execPath, ['scripts/axlewright.mjs', ...words], {
+    cwd: root,
+    encoding: 'utf8',
+  })
+  return { code: run.status, out: run.stdout, err: run.stderr }
+}
+
+describe('axlewright', () => {
+  test('CM1 CM2 the demo sheet: text on standard output, 1 because limits fail', () => {
+    const { code, out, err } = axlewright('sheet', job)
+    expect(err).toBe('')
+    expect(code).toBe(1)
+    expect(out).toMatch(/Camber, right front +−\d\.\d+° ± /)
+    expect(out).toMatch(/Never get under a vehicle that a jack alone carries/)
+  })
+
+  test('CM2 --json is JSON and nothing else', () => {
+    const sheet = JSON.parse(axlewright('sheet', job, '--json').out)
+    expect(sheet.readings.length).toBeGreaterThan(10)
+    expect(JSON.parse(axlewright('moves', job, '--json').out).moves.length).toBeGreaterThan(0)
+  })
+
+  test('CM5 the page for paper fetches nothing', () => {
+    const file = join(folder, 'sheet.html')
+    const { out } = axlewright('sheet', job, '--html', file)
+    const html = readFileSync(file, 'utf8')
+    expect(out).toContain(file)
+    expect(html).toMatch(/^<!doctype html>/)
+    expect(html).not.toMatch(/https?:|src=|@import|url\((?!#hatch)/)
+    expect(html).toContain('Never get under a vehicle')
+  })
+
+  test('moves and clamp say what the hand does', () => {
+    expect(axlewright('moves', job).out).toMatch(/eccentric: \d+° (anti)?clockwise/)
+    expect(axlewright('clamp', job).out).toMatch(/raise the hub from where it hangs by \d+ mm ± \d+ mm/)
+  })
+
+  test('read: one gauge with where its spread comes from', () => {
+    const { code, out } = axlewright(
+      ...['read', 'inclinometer', '--kit', 'examples/port-kit.kit.json', 'wheel=front left'],
+      ...['gauge=inclinometer', 'readings=0°: -0.30°, 180°: -0.15°'],
+    )
+    expect(code).toBe(0)
+    expect(out).toMatch(/front left camber: −0\.2\d+° ± 0\.\d+°/)
+    expect(out).toMatch(/what the spread is made of/)
+  })
+
+  test('CM3 every fault of a file in one go, exit 2', () => {
+    const file = join(folder, 'bad.spec.json')
+    const spec = JSON.parse(readFileSync(join(root, 'examples/port-unit-07/port-unit-07.spec.json'), 'utf8'))
+    spec.limits['front camber'].low = '-1.0'
+    spec.limits['front castor'] = spec.limits['front caster']
+    writeFileSync(file, JSON.stringify(spec))
+    const { code, out } = axlewright('check', file, 'examples/port-kit.kit.json')
+    expect(code).toBe(2)
+    expect(out).toMatch(/limits\.front camber\.low/)
+    expect(out).toMatch(/front castor/)
+    expect(out).toMatch(/port-kit\.kit\.json: fine/)
+  })
+
+  test('CM1 CM2 what cannot be used ends with 2, in plain sentences on standard error', () => {
+    for (const words of [
+      ['sheet', 'no-such-file.json'],
+      ['read', 'tap', '--kit', 'examples/port-kit.kit.json'],
+      ['read', 'height'],
+      ['moves'],
+      ['sheeet', job],
+    ]) {
+      const { code, out, err } = axlewright(...words)
+      expect(code, words.join(' ')).toBe(2)
+      expect(out).toBe('')
+      expect(err.length).toBeGreaterThan(20)
+      expect(err).not.toMatch(/ at .*\.(ts|mjs):\d/)
+    }
+  })
+
+  test('CM4 a model that is nowhere is named, with what to do', () => {
+    const file = join(folder, 'lonely.job.json')
+    writeFileSync(file, readFileSync(join(root, job)))
+    const { code, err } = axlewright('sheet', file)
+    expect(code).toBe(2)
+    expect(err).toMatch(/port-unit-07-front/)
+    const given = axlewright(
+      'sheet',
+      file,
+      '--with',
+      ...['front.corner.json', 'port-unit-07.spec.json'].map((f) => `examples/port-unit-07/${f}`),
+      'examples/port-kit.kit.json',
+    )
+    expect(given.code).toBe(1)
+  })
+
+  test('CM6 poses answers good and bad rows', () => {
+    const file = join(folder, 'cases.json')
+    const geometry = {
+      type: 'five_link',
+      links: [],
+      wheel_center: [0, 0.75, 0.3],
+      camber_deg: 0,
+      toe_deg: 0,
+      tyre_radius: 0.3,
+    }
+    writeFileSync(file, JSON.stringify({ bad: [{ id: 'none', geometry, travel: 0, rack: 0, error: null }] }))
+    const { code, out } = axlewright('poses', file)
+    expect(code).toBe(0)
+    expect(JSON.parse(out).bad[0].error).toBe('bad-input')
+    expect(JSON.parse(out).bad[0].sentence.length).toBeGreaterThan(10)
+  })
+
+  test('help that says what it is for, and the cautions', () => {
+    const { code, out } = axlewright('--help')
+    expect(code).toBe(0)
+    expect(out).toMatch(/how far to turn each adjuster/)
+    expect(out).toMatch(/jack alone/)
+  })
+})

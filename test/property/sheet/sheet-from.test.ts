@@ -1,0 +1,143 @@
+import { describe, expect, test } from 'vitest'
+import { withCorrection } from '../../../src/job/index.ts'
+import { interval } from '../../../src/measure/index.ts'
+import { type Sheet, type SheetSources, sheetFrom } from '../../../src/sheet/index.ts'
+import { demoSources } from '../../support/demo-sources.ts'
+
+const row = (sheet: Sheet, name: string) => {
+  const found = sheet.readings.find((reading) => reading.name === name)
+  if (!found) throw new Error(`no row ${name}; there are ${sheet.readings.map((r) => r.name).join(', ')}`)
+  return found
+}
+
+const without = (sources: SheetSources, drop: (kind: string, i: number) => boolean): SheetSources => ({
+  ...sources,
+  job: { ...sources.job, entries: sources.job.entries.filter(({ kind }, i) => !drop(kind, i)) },
+})
+
+describe.each(['07', '12'] as const)('demo job of port unit %s', (unit) => {
+  const sources = demoSources(unit)
+  const sheet = sheetFrom(sources)
+
+  test('SH1 same sources, same sheet; the log stays as it was', () => {
+    const before = JSON.stringify(sources.job)
+    expect(sheetFrom(sources)).toEqual(sheet)
+    expect(JSON.stringify(sources.job)).toBe(before)
+  })
+
+  test('SH2 value within its interval, verdict by probability', () => {
+    expect(sheet.readings.length).toBeGreaterThan(10)
+    for (const r of sheet.readings) {
+      expect(r.low).toBeLessThan(r.value)
+      expect(r.high).toBeGreaterThan(r.value)
+      const p = r.probability
+      if (p === null) expect(r.verdict).toBe('no limit')
+      else if (p >= sheet.threshold) expect(r.verdict).toBe('inside')
+      else if (p <= 1 - sheet.threshold) expect(r.verdict).toBe('outside')
+      else expect(r.verdict).toMatch(/not proven$/)
+      expect(r.text).not.toMatch(/[+−]0(\.0+)?°/)
+    }
+  })
+
+  test('SH5 cross camber is left minus right, its floor counted once', () => {
+    const [l, r] = [row(sheet, 'front left camber'), row(sheet, 'front right camber')]
+    const cross = row(sheet, 'front cross camber')
+    expect(cross.value).toBeCloseTo(l.value - r.value, 12)
+    // the gauge's scale and zero are common to both wheels and cancel, so the difference is surer than both together
+    const apart = Math.hypot(l.high - l.low, r.high - r.low)
+    expect(cross.high - cross.low).toBeLessThan(apart)
+  })
+
+  test('SH8 a right corner is drawn on the right', () => {
+    const y = (side: string) => sheet.corners.find((c) => c.side === side)!.ride.wheel.centre[1]
+    expect(y('left')).toBeGreaterThan(0.5)
+    expect(y('right')).toBe(-y('left'))
+  })
+
+  test('the sheet survives being sent: it is plain data', () => {
+    expect(JSON.parse(JSON.stringify(sheet))).toEqual(sheet)
+  })
+})
+
+describe('port unit 07', () => {
+  const sources = demoSources('07')
+  const sheet = sheetFrom(sources)
+
+  test('moves are advised, toe last, and they land inside more surely than before', () => {
+    expect(sheet.moves.moves.length).toBeGreaterThan(0)
+    expect(sheet.moves.insideAfter).toBeGreaterThan(Math.max(0.8, sheet.moves.insideNow))
+    const kinds = sheet.moves.moves.map((m) => m.kind)
+    expect(kinds.lastIndexOf('eccentric')).toBeLessThan(kinds.indexOf('thread'))
+  })
+
+  test('SH4 a correction changes what it touches and no others', () => {
+    const camber = row(sheet, 'front left camber')
+    const [input] = camber.inputs
+    const changed = withCorrection(sources.job, { ...input!, text: '-0.80°' })
+    if (!changed.ok) throw new Error(JSON.stringify(changed.problems))
+    const after = sheetFrom({ ...sources, job: changed.value })
+    expect(row(after, 'front left camber').value).toBeLessThan(camber.value - 0.003)
+    expect(row(after, 'front right camber').value).toBe(row(sheet, 'front right camber').value)
+    expect(row(after, 'front total toe').value).toBe(row(sheet, 'front total toe').value)
+  })
+
+  test('SH6 play widens the camber read through it until its arm is renewed', () => {
+    const second = sources.job.entries.findIndex((e) => e.kind === 'round' && e.data['number'] === 2)
+    const firstRound: SheetSources = {
+      ...sources,
+      job: { ...sources.job, entries: sources.job.entries.slice(0, second) },
+    }
+    const spread = (s: Sheet, name: string) => row(s, name).high - row(s, name).low
+    const before = sheetFrom(without(firstRound, (kind) => kind === 'part renewed'))
+    expect(spread(before, 'front right camber')).toBeGreaterThan(1.3 * spread(before, 'front left camber'))
+    expect(spread(sheet, 'front right camber')).toBeCloseTo(spread(sheet, 'front left camber'), 4)
+  })
+
+  test('SH3 a kit that lacks a gauge costs the readings made with it, in plain words', () => {
+    const { 'turn-plates': _, ...gauges } = sources.kit!.gauges
+    const poorer = sheetFrom({ ...sources, kit: { ...sources.kit!, gauges } })
+    expect(poorer.troubles.join(' ')).toMatch(/turn.plates/i)
+    expect(poorer.readings.some((r) => r.name === 'front left caster')).toBe(false)
+    expect(row(poorer, 'front left camber').value).toBe(row(sheet, 'front left camber').value)
+  })
+
+  test('SH3 no sheet of limits, no kit, no readings: still a sheet that says what to do', () => {
+    expect(sheetFrom({ ...sources, spec: null }).readings.every((r) => r.verdict === 'no limit')).toBe(true)
+    expect(sheetFrom({ ...sources, kit: null }).troubles.length).toBeGreaterThan(0)
+    const empty = sheetFrom(without(sources, (kind) => kind === 'reading'))
+    expect(empty.readings).toEqual([])
+    expect(empty.next.sentence).toMatch(/read/)
+  })
+
+  test('SH7 moves turned after the readings ask for a new reading', () => {
+    const entries = sheet.moves.moves.map((m) => ({
+      kind: 'moved',
+      data: {
+        adjuster: m.adjuster,
+        wheel: `front ${m.side}`,
+        by: m.kind === 'thread' ? `${m.to - m.from} turns` : `${((m.to - m.from) * 180) / Math.PI}°`,
+      },
+    }))
+    const turned = { ...sources, job: { ...sources.job, entries: [...sources.job.entries, ...entries] } }
+    expect(sheetFrom(turned).next.button).toBe('Read again')
+    expect(sheetFrom(turned).next.sentence).not.toBe(sheet.next.sentence)
+  })
+
+  test('intervals of the sheet are those of the measured values, not of the rounded text', () => {
+    const r = row(sheet, 'thrust')
+    const half = (r.high - r.low) / 2
+    expect(interval({ value: 0, parts: [] }).high).toBe(0)
+    expect(
+      Math.abs(Number.parseFloat(r.spread.replace(/[^\d.]/g, '')) - (half * 180) / Math.PI),
+    ).toBeLessThan(0.0051)
+  })
+})
+
+describe('port unit 12', () => {
+  const sheet = sheetFrom(demoSources('12'))
+  test('a bent strut is out of reach before anything is turned, and the sheet says by how much', () => {
+    const out = sheet.moves.outOfReach.find((o) => o.reading === 'front right camber')!
+    expect((out.by * 180) / Math.PI).toBeGreaterThan(0.3)
+    expect(sheet.moves.sentence).toMatch(/before turning/)
+  })
+})
