@@ -24,36 +24,53 @@ export interface AimsInReach {
  * @source own derivation: docs/methods/moves.md
  */
 export function aimsInReach(space: SearchSpace, threshold: number): AimsInReach {
-  const plain = new Float64Array(angleOrder.length * space.wheels.length)
   const missed: OutOfReach[] = []
   const lost = new Set<number>()
   const note = (i: number, value: number, alone: boolean) => {
-    const said = outOfReach(space, i, value, alone)
+    const said = outOfReach(space, i, value, { alone, lost: [...lost] })
     if (said) missed.push(said)
   }
-  let aims = aimsOf(space.rows, threshold).map((aim, i) => {
+  const wanted = aimsOf(space.rows, threshold).map((aim, i) => {
     if (!aim || isMovable(space, i)) return aim
     note(i, space.rows[i]!.now.value, true)
     return null
   })
-  const ends = reachEnds(space, aims)
-  aims = aims.map((aim, i) => {
+  const ends = reachEnds(space, wanted)
+  let aims = wanted.map((aim, i) => {
     const end = ends[i]
     if (!aim || end === null || end === undefined) return aim
     note(i, end, true)
     lost.add(i)
     return { ...aim, target: end, holds: false }
   })
-  // limits alone, without guard bands: what is still outside then stands in the way of something else
-  const bare = aims.map((aim) => (aim ? { ...aim, safe: aim.half } : null))
-  const best = settledStrokes(space, bare, plain, [...space.axes.keys()])
-  const change = rowShifts(space, best.strokes, plain)
-  bare.forEach((aim, i) => {
-    if (!aim || lost.has(i)) return
-    const value = space.rows[i]!.now.value + change[i]!
-    if (Math.abs(value - aim.middle) - aim.half <= nearMiss * aim.half) return
-    note(i, value, false)
-    lost.add(i)
-  })
+  for (let crossed = inTheWay(space, aims, lost); crossed !== null; crossed = inTheWay(space, aims, lost)) {
+    note(crossed.row, crossed.value, false)
+    lost.add(crossed.row)
+    aims = aims.map((aim, i) => (aim && i === crossed!.row ? { ...aim, holds: false } : aim))
+  }
   return { aims, missed, judged: aims.flatMap((aim, i) => (aim && !lost.has(i) ? [i] : [])) }
+}
+
+/**
+ * A row that stays outside when all limits that still hold are asked for together, without guard bands. Of
+ * several, first one that two wheels make together (a wheel's own limit is kept before it), then the one that
+ * is farthest out for its width.
+ */
+function inTheWay(
+  space: SearchSpace,
+  aims: readonly (Aim | null)[],
+  lost: ReadonlySet<number>,
+): { readonly row: number; readonly value: number } | null {
+  const bare = aims.map((aim) => (aim ? { ...aim, safe: aim.half } : null))
+  const plain = new Float64Array(angleOrder.length * space.wheels.length)
+  const { strokes } = settledStrokes(space, bare, plain, [...space.axes.keys()])
+  const change = rowShifts(space, strokes, plain)
+  const outside = bare.flatMap((aim, row) => {
+    if (!aim || lost.has(row)) return []
+    const value = space.rows[row]!.now.value + change[row]!
+    const excess = (Math.abs(value - aim.middle) - aim.half) / aim.half
+    return excess > nearMiss ? [{ row, value, excess, shared: space.rows[row]!.terms.length > 1 }] : []
+  })
+  outside.sort((a, b) => Number(b.shared) - Number(a.shared) || b.excess - a.excess)
+  return outside[0] ?? null
 }

@@ -8,20 +8,23 @@ import type { Moves } from './moves-answer.ts'
  */
 export function movesSentence(answer: Omit<Moves, 'sentence'>, threshold: number): string {
   const { moves, outOfReach, insideAfter, reachableAfter, reachableNow, notRead } = answer
-  const said: string[] = []
+  const said: string[] = outOfReach.map((one) => capital(one.sentence))
+  if (outOfReach.length > 0) {
+    const parts = outOfReach[0]!.mayBe.slice(0, 3).join(', ')
+    said.push(`Look for the part before turning anything${parts ? `: ${parts}` : ''}.`)
+  }
   if (moves.length > 0) {
-    const first = moves[0]!
-    said.push(
-      `Start with the ${first.adjuster.name}, ${first.side} ${first.end}: ${first.hand.amount}${first.hand.seenFrom ? `, ${first.hand.seenFrom}` : ''}.`,
-    )
-    if (moves.length > 1) {
-      const toes = moves.filter((move) => move.job === 'toe').length
+    const { adjuster, side, end, hand } = moves[0]!
+    const where = hand.seenFrom ? `, ${hand.seenFrom}` : ''
+    const start = outOfReach.length === 0 ? 'Start' : 'After that, for the rest, start'
+    said.push(`${start} with the ${adjuster.name}, ${side} ${end}: ${hand.amount}${where}.`)
+    const toes = moves.filter((move) => move.job === 'toe').length
+    if (moves.length > 1)
       said.push(
         toes > 0 && toes < moves.length
           ? `Then ${moves.length - 1} more, toe last.`
           : `Then ${moves.length - 1} more, in the order given.`,
       )
-    }
     said.push(
       outOfReach.length === 0
         ? `${percent(insideAfter)} to be inside everything.`
@@ -33,7 +36,6 @@ export function movesSentence(answer: Omit<Moves, 'sentence'>, threshold: number
         ? 'No move is needed: all readings that an adjuster can change are inside.'
         : 'No move would make it surer: better readings would.',
     )
-  for (const one of outOfReach) said.push(capital(one.sentence))
   if (notRead.length > 0) said.push(`Not read yet: ${notRead.join(', ')}.`)
   return said.join(' ')
 }

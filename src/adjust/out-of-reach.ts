@@ -62,7 +62,12 @@ export function reachEnds(space: SearchSpace, aims: readonly (Aim | null)[]): (n
  *
  * @source own derivation: docs/methods/moves.md
  */
-export function outOfReach(space: SearchSpace, i: number, value: number, alone: boolean): OutOfReach | null {
+export function outOfReach(
+  space: SearchSpace,
+  i: number,
+  value: number,
+  { alone, lost }: { readonly alone: boolean; readonly lost: readonly number[] },
+): OutOfReach | null {
   const row = space.rows[i]!
   if (!row.limit) return null
   const by = Math.max(row.limit.low - value, value - row.limit.high)
@@ -75,22 +80,17 @@ export function outOfReach(space: SearchSpace, i: number, value: number, alone: 
       ? 'the adjusters end'
       : 'the adjusters are needed elsewhere'
   const degrees = `${((by * 180) / Math.PI).toFixed(2)}°`
-  const mayBe = faultKindsFor(row.name, space.wheels)
+  const because = alone ? undefined : lost.map((j) => space.rows[j]!).find((other) => sharesWheel(row, other))
+  const mayBe = because ? [] : faultKindsFor(row.name, space.wheels)
   const side = beyond === 'low' ? 'below its lower limit' : 'above its upper limit'
   const start = !movable
     ? `${row.name} lies ${degrees} ${side} and no adjuster moves it`
     : alone
       ? `${row.name}: the reach ends ${degrees} ${side}`
-      : `${row.name} stays ${degrees} ${side}, because the same adjusters are needed for the other readings`
-  const parts = mayBe.slice(0, 3).join(', ')
-  return {
-    reading: row.name,
-    by,
-    beyond,
-    why,
-    mayBe,
-    sentence: `${start}. Look for the part before turning anything${parts ? `: ${parts}` : ''}.`,
-  }
+      : because
+        ? `${row.name} cannot come inside as long as ${because.name} is out of reach`
+        : `${row.name} stays ${degrees} ${side}, because the same adjusters are needed for the other readings`
+  return { reading: row.name, by, beyond, why, mayBe, sentence: `${start}.` }
 }
 
 /**
@@ -107,6 +107,10 @@ export function isMovable(space: SearchSpace, i: number): boolean {
     (axis, j) => serves(space, j, i) && Math.abs(slope[i * count + j]!) * (axis.high - axis.low) > least,
   )
 }
+
+/** Whether two readings are made of the same angle of the same wheel. */
+const sharesWheel = (a: SearchSpace['rows'][number], b: SearchSpace['rows'][number]): boolean =>
+  a.terms.some((one) => b.terms.some((other) => one.wheel === other.wheel && one.angle === other.angle))
 
 function serves(space: SearchSpace, j: number, i: number): boolean {
   const { name } = space.rows[i]!

@@ -346,6 +346,15 @@ describe('AD12 out of reach', () => {
     near(inDegrees(found.outOfReach[0]!.by), 0.6, { abs: 1e-9 })
     expect(found.outOfReach[0]!.mayBe).toContain('bent strut tube')
   })
+  test('AD12 a cross value lost to one bent wheel does not pull the good wheel out of its limits', () => {
+    const found = moves({
+      axles: [axle()],
+      readings: readings([-3.5, 3.2, 0.1, -0.1, 3.2, 0.1]),
+      limits: sheet,
+    })
+    expect(found.outOfReach.map((one) => one.reading)).toEqual(['front left camber', 'front cross camber'])
+    expect(found.moves.filter((move) => move.side === 'right')).toEqual([])
+  })
   test('AD12 two readings that need the same washer both ways are said to be in each other’s way', () => {
     const one: WheelSetup = {
       points: longArms,
@@ -447,6 +456,52 @@ describe('AD13 chances', () => {
     expect(unknown.moves.find((move) => move.adjuster.kind === 'eccentric')!.hand.warning).toMatch(
       /read the mark/,
     )
+  })
+  test('AD13 play and half a step stand in the budget of what is foreseen', () => {
+    const found = moves({
+      axles: [axle()],
+      readings: readings([-0.5, 3.2, 0.35, -0.5, 3.2, 0.1]),
+      limits: sheet,
+    })
+    const rod = wheel().adjusters[2]!
+    const toe = found.foreseen.find((one) => one.name === 'front left toe')!
+    const at = (turns: number) => exact(wheel(), { front: 0, rear: 0, 'tie rod': turns }).toe
+    const perTurn = (at(0.1) - at(-0.1)) / 0.2
+    // rectangular: half a step over √3; this rod has no play
+    const added = Math.sqrt(standardUncertainty(toe.after) ** 2 - standardUncertainty(toe.now) ** 2)
+    near(added, (Math.abs(perTurn) * rod.step) / 2 / Math.sqrt(3), { rel: 0.01 })
+  })
+  test('AD13 a turn from an unknown position: mean and scatter are those of all places it may start from', () => {
+    const setup = wheel({ front: null, rear: 0, 'tie rod': 0 })
+    const found = moves({
+      axles: [axle({ ...setup, adjusters: setup.adjusters.slice(0, 1) })],
+      readings: readings([-1.3, 3.2, 0.1, -0.5, 3.2, 0.1]),
+      limits: { 'front left camber': between(-1, 0) },
+    })
+    expect(found.moves.length).toBe(1)
+    const [{ from, to, adjuster }] = found.moves as [Moves['moves'][number]]
+    const random = seededRandom(4)
+    const changes = Array.from({ length: 3000 }, () => {
+      const turned = to - from
+      const [low, high] = [
+        Math.max(adjuster.range[0], adjuster.range[0] - turned),
+        Math.min(adjuster.range[1], adjuster.range[1] - turned),
+      ]
+      const start = low + (high - low) * random()
+      const slip = adjuster.play * (2 * random() - 1) + (adjuster.step / 2) * (2 * random() - 1)
+      const end = Math.min(adjuster.range[1], Math.max(adjuster.range[0], start + turned + slip))
+      return (
+        exact(setup, { front: end, rear: 0, 'tie rod': 0 }).camber -
+        exact(setup, { front: start, rear: 0, 'tie rod': 0 }).camber
+      )
+    })
+    const mean = changes.reduce((sum, x) => sum + x, 0) / changes.length
+    const scatter = Math.sqrt(changes.reduce((sum, x) => sum + (x - mean) ** 2, 0) / changes.length)
+    const camber = found.foreseen.find((one) => one.name === 'front left camber')!
+    near(camber.after.value - camber.now.value, mean, { rel: 0.03 })
+    const added = Math.sqrt(standardUncertainty(camber.after) ** 2 - standardUncertainty(camber.now) ** 2)
+    // the slope at the middle stands for all places; over ±7 mm of stroke the response bends by a tenth
+    near(added, scatter, { rel: 0.1 })
   })
   test('AD14 a rear reading that no adjuster moves still counts in being inside everything', () => {
     const problem: MovesProblem = {
