@@ -28,6 +28,7 @@ export interface PointDraws {
  * @returns how many draws were answered
  * @throws {Refusal} `bad-input`; `not-finite`; `unreachable` when the undisturbed corner does not reach the drive
  * @source JCGM 101:2008, 7 (propagation by draws)
+ * @example batchPoints(m, { drive: ride, spread: mm(1), draws: 2, seed: 1 }, out) // 2
  */
 export function batchPoints(
   m: Mechanism,

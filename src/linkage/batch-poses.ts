@@ -15,6 +15,7 @@ import { followTo } from './pose-at.ts'
  * @returns how many were answered
  * @throws {Refusal} `bad-input` when the arrays do not fit together
  * @source own derivation: docs/methods/pose-of-a-corner.md
+ * @example batchPoses(m, Float64Array.of(0, 0, 0.01, 0), out) // 2
  */
 export function batchPoses(m: Mechanism, drives: Float64Array, out: Float64Array): number {
   const count = drives.length / 2

@@ -13,6 +13,7 @@ import { cross, dot, minus, norm, unit } from './vector.ts'
  * @returns rad by the name of the inner pivot; tie rods have ball joints and are left out
  * @assumes arms stiff; a five-link's bolts square to the plane that the link swings in
  * @source own derivation: docs/methods/pose-of-a-corner.md
+ * @example bushTwist(m, { from, to: poseAt(m, { travel: mm(-60), rack: mm(0) }) }).lowerFrontInner // -0.176533 rad
  */
 export function bushTwist(
   m: Mechanism,

@@ -12,6 +12,7 @@ import { cross, dot, minus, plus, times, unit } from './vector.ts'
  *
  * @throws {Refusal} `not-finite`; `unreachable`; `degenerate`, as `poseAt`
  * @source own derivation: docs/methods/pose-of-a-corner.md
+ * @example inDegrees(closedPose(m, { travel: mm(10), rack: mm(0) }).toe) // 0.0057334
  */
 export function closedPose(m: Mechanism, drive: Drive): Pose {
   const { travel, rack } = checkedDrive(drive)

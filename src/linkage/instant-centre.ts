@@ -34,6 +34,7 @@ export interface InstantCentre {
  * @throws {Refusal} as `poseAt`; `not-for-this-layout` for the drawing-board way on a five-link, which has no arms;
  *   `singular` when the wheel has no front-view motion to draw
  * @source own derivation: docs/methods/roll-centre.md
+ * @example instantCentre(m, ride, 'instantaneous').swingArm // 1.96731 m
  */
 export function instantCentre(m: Mechanism, drive: Drive, how: CentreMethod): InstantCentre {
   const pose = poseAt(m, drive)

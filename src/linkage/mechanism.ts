@@ -35,6 +35,7 @@ const rankFloor = 1e-9
  * @throws {Refusal} `not-finite`; `bad-input`; `zero-length-link`; `coincident-pivots`; `degenerate`; `singular`:
  *   the first in this order counts
  * @source own derivation: docs/methods/pose-of-a-corner.md
+ * @example inDegrees(mechanism(points).points.camber) // -0.5
  */
 export function mechanism(points: CornerPoints, displacement: Displacement = {}): Mechanism {
   checkPoints(points, displacement)

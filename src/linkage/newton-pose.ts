@@ -13,6 +13,7 @@ import { stateOf } from './rates-at.ts'
  * @param from a pose of the same or of a slightly different mechanism
  * @throws {Refusal} `not-finite`; `unreachable`; `degenerate`, as `poseAt`
  * @source own derivation: docs/methods/pose-of-a-corner.md
+ * @example inDegrees(newtonPose(m, { travel: mm(10), rack: mm(0) }, from).toe) // 0.0057334
  */
 export function newtonPose(m: Mechanism, drive: Drive, from: Pose): Pose {
   const { travel, rack } = checkedDrive(drive)

@@ -18,6 +18,7 @@ const leastWorth = 1e-6
  *
  * @throws {Refusal} `not-finite`; `bad-input`; `unreachable` past the fold; `degenerate` when the wheel would lie flat
  * @source own derivation: docs/methods/pose-of-a-corner.md
+ * @example inDegrees(poseAt(m, { travel: mm(60), rack: mm(0) }).camber) // -2.68643
  */
 export function poseAt(m: Mechanism, drive: Drive): Pose {
   const { travel, rack } = checkedDrive(drive)

@@ -14,6 +14,7 @@ import { unreachable } from './unreachable.ts'
  * @throws {Refusal} `not-finite`; `not-for-this-layout` when no link is moved by the rack; `unreachable` when the
  *   travel itself is past its end at rack 0
  * @source own derivation: docs/methods/travel-limits.md
+ * @example inMillimetres(rackRange(m, { travel: mm(0) }).right) // -126.861
  */
 export function rackRange(
   m: Mechanism,

@@ -10,6 +10,7 @@ import { type Direction, ratesAt, type WheelRates } from './rates-at.ts'
  * @returns rad per that unit
  * @throws {Refusal} as `poseAt`; `singular` where the wheel is not held
  * @source own derivation: docs/methods/pose-of-a-corner.md
+ * @example rateOf(m, ride, { length: { tie: 1 } }).toe // 6.95043 rad/m
  */
 export const rateOf = (m: Mechanism, drive: Drive, direction: Direction): WheelRates =>
   ratesAt(m, poseAt(m, drive))(direction)

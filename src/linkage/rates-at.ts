@@ -38,6 +38,7 @@ export interface WheelRates {
  * @param pose of the same mechanism, from `poseAt` or its kin
  * @throws {Refusal} `singular` at a pose where the wheel is not held
  * @source own derivation: docs/methods/pose-of-a-corner.md
+ * @example ratesAt(m, from)({ rack: 1 }).toe // 6.94708 rad/m
  */
 export function ratesAt(m: Mechanism, pose: Pose): (direction: Direction) => WheelRates {
   const rows = rowsRoom()

@@ -18,6 +18,7 @@ export interface RollCentre {
  * @assumes both sides alike and at the same travel
  * @throws {Refusal} `not-for-this-layout`; `singular`; `unreachable`, as `instantCentre`
  * @source own derivation: docs/methods/roll-centre.md
+ * @example inMillimetres(rollCentre(m, ride, 'drawing board').height) // 115.077
  */
 export function rollCentre(m: Mechanism, drive: Drive, how: CentreMethod): RollCentre {
   const centre = instantCentre(m, drive, how)

@@ -10,6 +10,7 @@ import { type Direction, ratesAt, type WheelRates } from './rates-at.ts'
  * @returns rad per metre (per radian for spin) by the name of the number
  * @throws {Refusal} as `poseAt`; `singular` where the wheel is not held
  * @source own derivation: docs/methods/pose-of-a-corner.md
+ * @example sensitivities(m, ride)['length.tie']?.toe // 6.95043 rad/m
  */
 export function sensitivities(m: Mechanism, drive: Drive): Readonly<Record<string, WheelRates>> {
   const rates = ratesAt(m, poseAt(m, drive))

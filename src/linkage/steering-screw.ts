@@ -35,6 +35,7 @@ export interface SteeringScrew {
  * @param by the link that steers where the rack moves none: `link4`
  * @throws {Refusal} as `poseAt`; `not-for-this-layout` when nothing steers; `singular` when the knuckle does not turn
  * @source own derivation: docs/methods/steering-axis.md
+ * @example inDegrees(steeringScrew(m, ride).caster) // 3.12818
  */
 export function steeringScrew(
   m: Mechanism,

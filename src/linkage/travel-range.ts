@@ -12,6 +12,7 @@ import { unreachable } from './unreachable.ts'
  * @returns up ≥ 0 and down ≤ 0, m against the design height
  * @throws {Refusal} `not-finite`; `unreachable` when the rack position itself is past its end at travel 0
  * @source own derivation: docs/methods/travel-limits.md
+ * @example inMillimetres(travelRange(m, { rack: mm(0) }).up) // 287.736
  */
 export function travelRange(m: Mechanism, { rack }: { readonly rack: Metre }): { up: Metre; down: Metre } {
   checkFinite({ rack }, '')

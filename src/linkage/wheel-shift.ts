@@ -20,6 +20,7 @@ export interface WheelShift {
  * Change of half-track and wheelbase of a pose against the design pose.
  *
  * @source definition
+ * @example inMillimetres(wheelShift(m, poseAt(m, { travel: mm(-60), rack: mm(0) })).halfTrack) // -12.7909
  */
 export function wheelShift(m: Mechanism, pose: Pose): WheelShift {
   const bare = mechanism(m.points)

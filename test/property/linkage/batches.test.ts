@@ -109,6 +109,16 @@ test('LI15 a spread of one point moves only that point', () => {
   expect(Object.keys(sensitivities(m, drive)).length).toBe(3 * 5 + 3 * 4 + 5 + 3 + 2)
 })
 
+test('LI15 a drive that is no number is flagged, not followed for ever', () => {
+  for (const corner of [wishbone, fiveLink]) {
+    const out = new Float64Array(3 * batchStride)
+    const drives = Float64Array.of(Number.NaN, 0, 0, Number.POSITIVE_INFINITY, 0.01, 0)
+    expect(batchPoses(mechanism(corner), drives, out)).toBe(corner === wishbone ? 1 : 2)
+    expect([out[7], out[23]]).toEqual([batchFlag.unreachable, batchFlag.answered])
+    expect(out.every(Number.isFinite)).toBe(true)
+  }
+})
+
 const m = mechanism(wishbone)
 const room = new Float64Array(80)
 const draw = { drive: { travel: metre(0), rack: metre(0) }, spread: metre(0.001), draws: 10, seed: 1 }
