@@ -197,3 +197,10 @@ export function checkPoints(points: CornerPoints, by: Displacement): void {
   checkLengths(points, by)
   checkLever(points)
 }
+
+/** The checks of a displacement alone, for points that are known to be sound. */
+export function checkDisplaced(points: CornerPoints, by: Displacement): void {
+  checkFinite(by, '')
+  checkDisplacement(points, by)
+  checkLengths(points, by)
+}

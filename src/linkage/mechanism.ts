@@ -1,5 +1,5 @@
 import { Refusal } from '../quantity/index.ts'
-import { checkPoints } from './check-points.ts'
+import { checkDisplaced, checkPoints } from './check-points.ts'
 import { constraintRows, type RowFacts, rowsRoom } from './constraint-rows.ts'
 import { partsOf } from './layout-parts.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
@@ -50,8 +50,6 @@ export function mechanism(points: CornerPoints, displacement: Displacement = {})
   const home = points.wheelCentre
   const size = Math.sqrt(meanSquareLever(design, strut))
   checkRank(facts, design, home, size)
-  const { camber, toe } = points
-  const s0: Point = [Math.cos(camber) * Math.sin(toe), Math.cos(camber) * Math.cos(toe), -Math.sin(camber)]
   return {
     points,
     displacement,
@@ -60,13 +58,32 @@ export function mechanism(points: CornerPoints, displacement: Displacement = {})
     form,
     size,
     home,
-    spin: displacement.spin ? turned(s0, displacement.spin) : s0,
+    spin: spinOf(points, displacement),
   }
 }
 
-/** The same corner displaced otherwise; cheaper than a new mechanism because the design is known to be sound. @source definition */
+/**
+ * The same corner displaced otherwise, in place of what displaced it before: cheaper than a new mechanism, because
+ * the points are known to be sound.
+ *
+ * @throws {Refusal} `not-finite`; `bad-input`; `zero-length-link`; `coincident-pivots`; `degenerate`
+ * @source definition
+ * @example displaced(m, { length: { tie: 0.001 } }).displacement // { length: { tie: 0.001 } }
+ */
 export function displaced(m: Mechanism, displacement: Displacement): Mechanism {
-  return mechanism(m.points, displacement)
+  checkDisplaced(m.points, displacement)
+  return {
+    ...m,
+    displacement,
+    form: numericForm(m.points, displacement),
+    spin: spinOf(m.points, displacement),
+  }
+}
+
+/** Unit spin axis at design, turned by what displaces it. */
+function spinOf({ camber, toe }: CornerPoints, { spin }: Displacement): Point {
+  const s0: Point = [Math.cos(camber) * Math.sin(toe), Math.cos(camber) * Math.cos(toe), -Math.sin(camber)]
+  return spin ? turned(s0, spin) : s0
 }
 
 function squarest(a: Point, b: Point): number {
