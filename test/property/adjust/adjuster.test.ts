@@ -170,6 +170,10 @@ describe('hands', () => {
       how: 'pack from 5 mm to 4 mm, the same under each bolt',
     })
     const odd: ShimPack = { ...pack, sizes: [mm(0.8), mm(1)], step: mm(0.2) }
+    const doubled: ShimPack = { ...pack, sizes: [mm(0.8), mm(1.6), mm(3.2)], step: mm(0.8) }
+    expect(handOf(doubled, 'left', { from: mm(4), to: mm(9.6) }).amount).toBe(
+      'add 3.2 mm + 1.6 mm + 0.8 mm shims',
+    )
     expect(handOf(odd, 'left', { from: mm(4), to: mm(4.2) }).amount).toBe('swap 0.8 mm for 1 mm')
   })
   test('AD3 a slotted bolt says which way the top of the wheel tips, the same on both sides', () => {

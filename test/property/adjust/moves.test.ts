@@ -284,6 +284,34 @@ describe('AD11 fewest', () => {
     expect(found.moves.every((move) => move.side === 'left')).toBe(true)
     expect(found.insideAfter).toBeGreaterThan(found.insideNow + 0.05)
   })
+  test('AD11 where no set is sure enough, one that is nearly as sure as all together does', () => {
+    // caster so vague that 95 % is out of the question; everything but the left toe sits in the middle
+    const found = moves({
+      axles: [axle()],
+      readings: readings([-0.5, 3.25, 0.35, -0.5, 3.25, 0.1], [0.04, 0.5, 0.03]),
+      limits: sheet,
+    })
+    expect(found.reachableAfter).toBeLessThan(0.9)
+    expect(found.moves.map((move) => `${move.side} ${move.adjuster.id}`)).toEqual(['left tie rod'])
+  })
+  test('AD11 two washers in their middle are taken before one at its end', () => {
+    const found = moves({
+      axles: [axle()],
+      readings: { 'front left camber': read(-1.55, 0.04, 'left camber') },
+      limits: { 'front left camber': between(-1, 0) },
+    })
+    expect(found.moves.map((move) => move.adjuster.id).sort()).toEqual(['front', 'rear'])
+    expect(found.moves.every((move) => move.hand.warning === '')).toBe(true)
+  })
+  test('AD11 a preferred value on the limit itself is not followed out of what is sure', () => {
+    const found = moves({
+      axles: [axle()],
+      readings: { 'front left camber': read(-1.3, 0.1, 'left camber') },
+      limits: { 'front left camber': { ...between(-1, 0), preferred: deg(0) } },
+    })
+    expect(found.insideAfter).toBeGreaterThan(0.95)
+    expect(found.foreseen[0]!.after.value).toBeLessThan(deg(-0.12))
+  })
   test('AD11 a preferred value off the middle is where a free choice goes', () => {
     const low = moves({
       axles: [axle()],

@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest'
-import { displacementOf, type MapPoint, moves, reachMap, type WheelSetup } from '../../../src/adjust/index.ts'
+import {
+  type Adjuster,
+  displacementOf,
+  type MapPoint,
+  moves,
+  priorResponse,
+  reachMap,
+  type WheelSetup,
+} from '../../../src/adjust/index.ts'
 import { mechanism, poseAt, sumOfDisplacements } from '../../../src/linkage/index.ts'
 import { covarianceMatrix, seededRandom } from '../../../src/measure/index.ts'
 import { deg, mm } from '../../../src/quantity/index.ts'
@@ -90,30 +98,71 @@ describe('AD18 reach map', () => {
     near(path[2]!.at[1], second[1], { abs: 1e-12 })
     expect(path[1]!.ellipse).toBeNull()
   })
-  test('AD18 the path of the moves ends where they are foreseen', () => {
-    const problem = {
-      axles: [axle(start, start)],
-      readings: readings([-1.3, 3.2, 0.1, -0.5, 3.2, 0.1]),
-      limits: sheet,
+  test('AD18 three adjusters: the outline still holds every setting and turns one way only', () => {
+    const shims: Adjuster = {
+      kind: 'shims',
+      id: 'shims',
+      name: 'upper shims',
+      moves: ['upperFrontInner', 'upperRearInner'],
+      along: [0, 1, 0],
+      sizes: [mm(1)],
+      range: [mm(0), mm(6)],
+      step: mm(1),
+      play: mm(0),
+      asDrawn: mm(3),
     }
-    const found = moves(problem)
-    const foreseen = (angle: string) => found.foreseen.find((one) => one.name === `front left ${angle}`)!
-    const left = found.moves.filter((move) => move.side === 'left')
-    const map = reachMap({
-      wheel: start,
-      now: { camber: foreseen('camber').now, caster: foreseen('caster').now },
-      moves: left.map((move) => ({ id: move.adjuster.id, to: move.to, label: String(move.order) })),
-    })!
-    near(map.path.at(-1)!.at[0], foreseen('camber').after.value, { abs: 1e-12 })
-    near(map.path.at(-1)!.at[1], foreseen('caster').after.value, { abs: 1e-12 })
-    const ended = reachMap({
-      wheel: start,
-      now: { camber: foreseen('camber').now, caster: foreseen('caster').now },
-      moves: left.map((move) => ({ id: move.adjuster.id, to: move.to, label: String(move.order) })),
-      after: { camber: foreseen('camber').after, caster: foreseen('caster').after },
-    })!
-    expect(ended.path.at(-1)!.ellipse).toHaveLength(48)
+    const three: WheelSetup = {
+      ...start,
+      adjusters: [shims, ...start.adjusters],
+      settings: { ...start.settings, shims: mm(3) },
+    }
+    const { outline } = reachMap({ wheel: three, now })!
+    const random = seededRandom(8)
+    for (let k = 0; k < 100; k++) {
+      const settings = {
+        front: deg(85) * (2 * random() - 1),
+        rear: deg(85) * (2 * random() - 1),
+        shims: mm(0.1) + mm(5.8) * random(),
+        'tie rod': 0.5,
+      }
+      expect(holds(outline, at(three, settings)), JSON.stringify(settings)).toBe(true)
+    }
+    const turns = outline.map((p, i) => {
+      const [q, r] = [outline[(i + 12) % outline.length]!, outline[(i + 24) % outline.length]!]
+      return (q[0] - p[0]) * (r[1] - q[1]) - (q[1] - p[1]) * (r[0] - q[0])
+    })
+    expect(turns.every((turn) => turn > 0)).toBe(true)
   })
+  test.each([false, true])(
+    'AD18 the path of the moves ends where they are foreseen (learned: %s)',
+    (learned) => {
+      const prior = priorResponse(start, { known: 'typical', source: 'x' })
+      const taught = { ...prior, mean: prior.mean.map((_, i) => 0.2 + 0.1 * i) }
+      const setup = learned ? { ...start, response: taught } : start
+      const problem = {
+        axles: [axle(setup, setup)],
+        readings: readings([-1.3, 3.2, 0.1, -0.5, 3.2, 0.1]),
+        limits: sheet,
+      }
+      const found = moves(problem)
+      const foreseen = (angle: string) => found.foreseen.find((one) => one.name === `front left ${angle}`)!
+      const left = found.moves.filter((move) => move.side === 'left')
+      const map = reachMap({
+        wheel: setup,
+        now: { camber: foreseen('camber').now, caster: foreseen('caster').now },
+        moves: left.map((move) => ({ id: move.adjuster.id, to: move.to, label: String(move.order) })),
+      })!
+      near(map.path.at(-1)!.at[0], foreseen('camber').after.value, { abs: 1e-12 })
+      near(map.path.at(-1)!.at[1], foreseen('caster').after.value, { abs: 1e-12 })
+      const ended = reachMap({
+        wheel: setup,
+        now: { camber: foreseen('camber').now, caster: foreseen('caster').now },
+        moves: left.map((move) => ({ id: move.adjuster.id, to: move.to, label: String(move.order) })),
+        after: { camber: foreseen('camber').after, caster: foreseen('caster').after },
+      })!
+      expect(ended.path.at(-1)!.ellipse).toHaveLength(48)
+    },
+  )
   test('AD18 the ellipse holds 95 % of two normal values with their covariance', () => {
     const cov = covarianceMatrix([now.camber, now.caster])
     const det = cov[0]![0]! * cov[1]![1]! - cov[0]![1]! ** 2
