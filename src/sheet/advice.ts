@@ -1,8 +1,9 @@
 import { bestImprovement } from '../gauge/index.ts'
-import { budget, interval } from '../measure/index.ts'
+import { interval } from '../measure/index.ts'
 import { formatAngle, rad, type UnitChoice } from '../quantity/index.ts'
 import type { RoundReadings } from './read-round.ts'
 import type { SheetReading } from './sheet.ts'
+import { whyOf } from './why-of.ts'
 
 /**
  * What decides the least proven reading, and which single improvement would shrink it most.
@@ -20,11 +21,9 @@ export function sheetAdvice(
   const [first] = open
   if (!first) return []
   const measured = said.readings[first.name]!.measured
-  const [largest] = budget(measured)
+  const [largest] = whyOf(said.readings[first.name]!, units).shares
   const what = `${first.label.toLowerCase()}, ${first.of}`
-  const share = largest
-    ? ` Most of its spread is ${largest.source} (${Math.round(largest.share * 100)} %).`
-    : ''
+  const share = largest ? ` Largest in its spread: ${largest.source} (${largest.text}).` : ''
   const [best] = bestImprovement(measured)
   const { low, high } = interval(measured)
   const shown = (halfWidth: number): string =>

@@ -1,5 +1,4 @@
 import type { AxleSetup } from '../adjust/index.ts'
-import { displacementOf } from '../adjust/index.ts'
 import type { Corner } from '../corner/index.ts'
 import type { atHeight } from '../gauge/index.ts'
 import {
@@ -8,12 +7,11 @@ import {
   poseAt,
   type ReadingName,
   type Side,
-  sumOfDisplacements,
   type WheelAngle,
 } from '../linkage/index.ts'
 import { exact, type Measured, rectangular } from '../measure/index.ts'
 import { metre } from '../quantity/index.ts'
-import { pointsKnown } from './wheel-setups.ts'
+import { displacementStanding, pointsKnown } from './wheel-setups.ts'
 
 type HeightAnswer = Parameters<typeof atHeight>[1]
 
@@ -43,16 +41,8 @@ export function heightAnswers(task: {
   for (const side of ['left', 'right'] as const) {
     const readAt = heights[side]
     if (!readAt || Math.abs(readAt.value - preferred) < worthSaying) continue
-    const { points, adjusters, settings } = setup[side]
-    const m = mechanism(
-      points,
-      sumOfDisplacements(
-        adjusters.flatMap((a) => {
-          const setting = settings[a.id]
-          return typeof setting === 'number' ? [displacementOf(a, points, setting)] : []
-        }),
-      ),
-    )
+    const { points } = setup[side]
+    const m = mechanism(points, displacementStanding(setup[side]))
     const trust = rectangular(trusted[pointsKnown(corner)], `response: ${corner.id} with height`, 1)
     const angles: readonly WheelAngle[] =
       points.layout === 'five-link' ? ['camber', 'toe'] : ['camber', 'caster', 'toe']

@@ -1,15 +1,13 @@
-import { displacementOf } from '../adjust/index.ts'
 import { type ClampBush, type ClampedBush, clampPose, clampTarget, travelFromArch } from '../clamp/index.ts'
-import { adjustersOf, bushesOf, type Corner, cornerPoints } from '../corner/index.ts'
+import { bushesOf, type Corner, cornerPoints } from '../corner/index.ts'
 import type { HeightFact, JobState, Round } from '../job/index.ts'
 import type { Side } from '../linkage/index.ts'
-import { sumOfDisplacements } from '../linkage/index.ts'
 import { combine, type Measured, normal, rectangular } from '../measure/index.ts'
 import type { UnitChoice } from '../quantity/index.ts'
 import type { Spec } from '../spec/index.ts'
-import { settingsNow } from './settings-now.ts'
 import type { SheetClamp } from './sheet.ts'
 import { sheetNumber } from './sheet-number.ts'
+import { adjustersStanding, displacementStanding } from './wheel-setups.ts'
 
 /** How far a wheel may hang off the model's droop when nobody measured it, half-width, m. @source own choice */
 const droopWithin = 0.01
@@ -67,19 +65,14 @@ export function sheetClamp(from: ClampSources): SheetClamp | null {
   const hanging = hung
     ? travelFromArch(from.measured(hung), atDesign)
     : rectangular(droopWithin, `droop of ${corner.id}, not measured`, -(corner.travel?.droop ?? 0.07))
-  const place = { end: corner.axle, side }
-  const adjusters = adjustersOf(corner)
-  const settings = settingsNow(adjusters, from.round?.settings ?? state.settings, place)
   const points = cornerPoints(corner)
   const pose = clampPose({
     side,
     points,
-    displacement: sumOfDisplacements(
-      adjusters.flatMap((a) => {
-        const setting = settings[a.id]
-        return setting === null || setting === undefined ? [] : [displacementOf(a, points, setting)]
-      }),
-    ),
+    displacement: displacementStanding({
+      points,
+      ...adjustersStanding(corner, from.round?.settings ?? state.settings, side),
+    }),
     target: travelFromArch(target.height, atDesign),
     hanging,
     bushes: bushes.map(
@@ -95,6 +88,7 @@ export function sheetClamp(from: ClampSources): SheetClamp | null {
     ),
     wheelRate: wheelRateOf(corner, side),
     cornerLoad: corner.load ?? null,
+    airSprung: corner.airSprung ?? false,
   })
   const row = (bush: ClampedBush, i: number): SheetClamp['bushes'][number] => ({
     name: bush.name,

@@ -1,9 +1,10 @@
-import { type AxleSetup, displacementOf, type WheelSetup } from '../adjust/index.ts'
+import type { AxleSetup, WheelSetup } from '../adjust/index.ts'
 import { type Corner, familyOf, jointLetters, pointNames } from '../corner/index.ts'
-import { mechanism, type Point, poseAt, sumOfDisplacements } from '../linkage/index.ts'
+import { mechanism, type Point, poseAt } from '../linkage/index.ts'
 import { metre } from '../quantity/index.ts'
 import { figureOf, type LetteredJoint } from './figure.ts'
 import type { SheetCorner } from './sheet.ts'
+import { displacementStanding } from './wheel-setups.ts'
 
 /** Both corners of an axle as line drawings: the ride pose, and as they stand with adjusters and height. */
 export function sheetCorners(corner: Corner, setup: AxleSetup): readonly SheetCorner[] {
@@ -41,14 +42,10 @@ function letteredJoints(corner: Corner): readonly LetteredJoint[] {
   })
 }
 
-/** What the adjusters do to a wheel, those of unknown setting left as drawn, and where its body points lie then. */
-function standing({ points, adjusters, settings }: WheelSetup) {
-  const displacement = sumOfDisplacements(
-    adjusters.flatMap((adjuster) => {
-      const setting = settings[adjuster.id]
-      return typeof setting === 'number' ? [displacementOf(adjuster, points, setting)] : []
-    }),
-  )
+/** What the adjusters do to a wheel, and where its body points lie then. */
+function standing(wheel: WheelSetup) {
+  const { points } = wheel
+  const displacement = displacementStanding(wheel)
   const bodyAt: Record<string, Point> = {}
   for (const [name, [dx, dy, dz]] of Object.entries(displacement.body ?? {})) {
     const at = (points as unknown as Record<string, Point | undefined>)[name]

@@ -1,5 +1,4 @@
-import { displacementOf } from '../adjust/index.ts'
-import { adjustersOf, cornerPoints } from '../corner/index.ts'
+import { cornerPoints } from '../corner/index.ts'
 import {
   type GaugeContext,
   playReading,
@@ -9,11 +8,10 @@ import {
 } from '../gauge/index.ts'
 import type { JobState, PlayFact, Round } from '../job/index.ts'
 import { floorMapOf, instrumentsOf } from '../kit/index.ts'
-import { type Mechanism, mechanism, type Side, sumOfDisplacements } from '../linkage/index.ts'
+import { type Mechanism, mechanism, type Side } from '../linkage/index.ts'
 import { type Metre, metre, rad } from '../quantity/index.ts'
-import { asFitted, settingsNow } from './settings-now.ts'
 import type { SheetSources } from './sources.ts'
-import { pointsKnown } from './wheel-setups.ts'
+import { adjustersStanding, displacementStanding, pointsKnown } from './wheel-setups.ts'
 
 /** How far a correction through the linkage may be off, as a share, when the points were measured. @source own choice */
 const measuredPointsWithin = 0.15
@@ -30,16 +28,19 @@ export function gaugeContext(sources: SheetSources, state: JobState, round: Roun
   const floor = kit && state.bay ? floorMapOf(kit, state.bay.bay) : null
   const plain: GaugeContext = { instruments: kit ? instrumentsOf(kit) : [] }
   const strings = round.readings.find((fact) => fact.observation.method === 'strings and rule')?.observation
+  const wheelbase =
+    sources.spec?.size?.wheelbase.value ??
+    (strings?.method === 'strings and rule' ? strings.wheelbase : undefined)
   const track: Partial<Record<'front' | 'rear', Metre>> = {}
   for (const end of ['front', 'rear'] as const) {
     const model = sources.corners[end] ?? corner
-    track[end] = metre(2 * cornerPoints(model).wheelCentre[1])
+    track[end] = sources.spec?.size?.track[end].value ?? metre(2 * cornerPoints(model).wheelCentre[1])
   }
   return {
     ...plain,
     ...(floor ? { floor } : {}),
     track,
-    ...(strings?.method === 'strings and rule' ? { wheelbase: strings.wheelbase } : {}),
+    ...(wheelbase === undefined ? {} : { wheelbase }),
     runOut: runOuts(state, plain),
     plays: state.play
       .filter((play) => play.round <= round.number && !isMended(sources, state, play, round))
@@ -77,15 +78,9 @@ function runOuts(state: JobState, plain: GaugeContext): Partial<Record<WheelPlac
   return found
 }
 
-/** The front corner of one side with its adjusters as they stood; those of unknown setting as drawn. */
+/** The front corner of one side with its adjusters as they stood. */
 function standing({ corners }: SheetSources, round: Round, side: Side): Mechanism {
-  const place = { end: 'front', side }
   const points = cornerPoints(corners.front)
-  const adjusters = asFitted(adjustersOf(corners.front), round.settings, place)
-  const settings = settingsNow(adjusters, round.settings, place)
-  const moved = adjusters.flatMap((adjuster) => {
-    const setting = settings[adjuster.id]
-    return typeof setting === 'number' ? [displacementOf(adjuster, points, setting)] : []
-  })
-  return mechanism(points, sumOfDisplacements(moved))
+  const wheel = { points, ...adjustersStanding(corners.front, round.settings, side) }
+  return mechanism(points, displacementStanding(wheel))
 }

@@ -13,6 +13,7 @@ import { sheetClamp } from './clamp-of-sheet.ts'
 import { sheetCorners } from './corners-of-sheet.ts'
 import { gaugeContext } from './gauge-setting.ts'
 import { sheetHeights } from './heights-of-sheet.ts'
+import { includedAngleSays } from './included-angles.ts'
 import { type ReadRound, taughtSetup } from './learned.ts'
 import { sheetMoves } from './moves-of-sheet.ts'
 import { nextStep } from './next-step.ts'
@@ -103,7 +104,13 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
     threshold,
     heights: standing.rows,
     readings,
-    advice: [...standing.says, ...sheetAdvice(readings, said, units)],
+    advice: [
+      ...standing.says,
+      ...setups.flatMap(({ setup }) =>
+        setup.end === 'front' ? tell(() => includedAngleSays(said, setup, units), []) : [],
+      ),
+      ...sheetAdvice(readings, said, units),
+    ],
     moves: sheetMoves(answer ?? nothing),
     reach: setups.flatMap(({ setup }) => tell(() => sheetReach({ setup, said, answer, limits }), [])),
     corners: setups.flatMap(({ corner, setup }) => tell(() => sheetCorners(corner, setup), [])),

@@ -1,9 +1,15 @@
-import type { AxleSetup, WheelSetup } from '../adjust/index.ts'
+import { type AxleSetup, displacementOf, type WheelSetup } from '../adjust/index.ts'
 import { adjustersOf, type Corner, cornerPoints, pointSpreads } from '../corner/index.ts'
-import type { HeightFact, JobState, Round, WheelName } from '../job/index.ts'
-import type { AxleEnd, Side } from '../linkage/index.ts'
+import {
+  type HeightFact,
+  type JobState,
+  type Round,
+  type Setting,
+  standOf,
+  type WheelName,
+} from '../job/index.ts'
+import { type AxleEnd, type Displacement, type Side, sumOfDisplacements } from '../linkage/index.ts'
 import { metre } from '../quantity/index.ts'
-import { asFitted, settingsNow } from './settings-now.ts'
 
 /** Points are taken as measured when none is less sure than this; else as typical of the layout. @source own choice */
 const measuredWithin = 0.005
@@ -27,18 +33,39 @@ export function travelOf(corner: Corner, height: HeightFact | null): number {
   return corner.rideHeight.at - mean
 }
 
+/** Adjusters of one wheel as they are fitted, and where they stand; null where the log does not say. */
+export function adjustersStanding(
+  corner: Corner,
+  settings: readonly Setting[],
+  side: Side,
+): Pick<WheelSetup, 'adjusters' | 'settings'> {
+  const stands = standOf({ settings, adjusters: adjustersOf(corner), wheel: `${corner.axle} ${side}` })
+  return {
+    adjusters: stands.map(({ adjuster }) => adjuster),
+    settings: Object.fromEntries(stands.map(({ adjuster, setting }) => [adjuster.id, setting])),
+  }
+}
+
+/** What a wheel's adjusters do to its points; those of unknown setting stay as drawn. */
+export const displacementStanding = ({
+  points,
+  adjusters,
+  settings,
+}: Pick<WheelSetup, 'points' | 'adjusters' | 'settings'>): Displacement =>
+  sumOfDisplacements(
+    adjusters.flatMap((adjuster) => {
+      const setting = settings[adjuster.id]
+      return typeof setting === 'number' ? [displacementOf(adjuster, points, setting)] : []
+    }),
+  )
+
 /** Both wheels of an axle as they stood in a round. */
 export function axleSetup(corner: Corner, state: JobState, round: Round): AxleSetup {
   const end: AxleEnd = corner.axle
-  const wheel = (side: Side): WheelSetup => {
-    const place = { end, side }
-    const adjusters = asFitted(adjustersOf(corner), round.settings, place)
-    return {
-      points: cornerPoints(corner),
-      drive: { travel: metre(travelOf(corner, heightIn(state, round, `${end} ${side}`))), rack: metre(0) },
-      adjusters,
-      settings: settingsNow(adjusters, round.settings, place),
-    }
-  }
+  const wheel = (side: Side): WheelSetup => ({
+    points: cornerPoints(corner),
+    drive: { travel: metre(travelOf(corner, heightIn(state, round, `${end} ${side}`))), rack: metre(0) },
+    ...adjustersStanding(corner, round.settings, side),
+  })
   return { end, left: wheel('left'), right: wheel('right') }
 }

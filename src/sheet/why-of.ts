@@ -2,13 +2,19 @@ import { budget } from '../measure/index.ts'
 import { formatAngle, type UnitChoice } from '../quantity/index.ts'
 import type { RoundReading } from './read-round.ts'
 import type { SheetWhy } from './sheet.ts'
+import { sourceWords } from './source-words.ts'
 
 /** Shares below this are told together as "the rest". @source own choice */
 const smallest = 0.01
 
 /** Where a reading comes from: its formula, corrections, and what its spread is made of. */
 export function whyOf(reading: RoundReading, units: UnitChoice): SheetWhy {
-  const lines = budget(reading.measured)
+  const byKind = new Map<string, number>()
+  for (const { source, share } of budget(reading.measured)) {
+    const words = sourceWords(source)
+    byKind.set(words, (byKind.get(words) ?? 0) + share)
+  }
+  const lines = [...byKind].map(([source, share]) => ({ source, share })).sort((a, b) => b.share - a.share)
   const named = lines.filter((line) => line.share >= smallest)
   const rest = 1 - named.reduce((sum, line) => sum + line.share, 0)
   const shares = named.map(({ source, share }) => ({ source, share, text: percent(share) }))

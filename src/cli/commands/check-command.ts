@@ -1,30 +1,39 @@
 import { readFileSync } from 'node:fs'
-import { readAny } from '../../job/index.ts'
+import { type AnyFile, checkTogether, readAny } from '../../job/index.ts'
 import type { Outcome } from '../files/outcome.ts'
 import { problemLines } from '../files/problem-lines.ts'
 
 const called = { corner: 'corner model', spec: 'spec sheet', kit: 'kit', job: 'job' } as const
 
-/** `axlewright check FILE…`: every fault of every file, in one go. */
+/** `axlewright check FILE…`: every fault of every file, and what they say against each other, in one go. */
 export function checkCommand(files: readonly string[]): Outcome {
-  const lines: string[] = []
-  let faults = 0
-  for (const file of files) {
-    let text: string
-    try {
-      text = readFileSync(file, 'utf8')
-    } catch (error) {
-      lines.push(`${file}: it cannot be read (${(error as NodeJS.ErrnoException).code}). Check the path.`)
-      faults++
+  const faults = new Map<string, readonly string[]>()
+  const sound: { name: string; file: AnyFile }[] = []
+  for (const name of files) {
+    const text = textOf(name)
+    if (text === null) {
+      faults.set(name, [`${name}: it cannot be read. Check the path.`])
       continue
     }
-    const reading = readAny({ name: file, text })
-    if (reading.ok) lines.push(`${file}: fine (${called[reading.value.format]}, format 1)`)
-    else {
-      lines.push(...problemLines(file, reading.problems))
-      faults += reading.problems.length
-    }
+    const reading = readAny({ name, text })
+    if (reading.ok) sound.push({ name, file: reading.value })
+    else faults.set(name, problemLines(name, reading.problems))
   }
-  const end = faults === 0 ? [] : [`${faults} ${faults === 1 ? 'fault' : 'faults'} to mend.`]
-  return { out: `${[...lines, ...end].join('\n')}\n`, code: faults === 0 ? 0 : 2 }
+  for (const { name, problems } of checkTogether(sound)) faults.set(name, problemLines(name, problems))
+  const lines = files.flatMap((name) => {
+    const wrong = faults.get(name)
+    const format = sound.find((one) => one.name === name)?.file.format
+    return wrong ?? (format ? [`${name}: fine (${called[format]}, format 1)`] : [])
+  })
+  const count = [...faults.values()].reduce((sum, list) => sum + list.length, 0)
+  const end = count === 0 ? [] : [`${count} ${count === 1 ? 'fault' : 'faults'} to mend.`]
+  return { out: `${[...lines, ...end].join('\n')}\n`, code: count === 0 ? 0 : 2 }
+}
+
+function textOf(path: string): string | null {
+  try {
+    return readFileSync(path, 'utf8')
+  } catch {
+    return null
+  }
 }

@@ -139,5 +139,7 @@ describe('port unit 12', () => {
     const out = sheet.moves.outOfReach.find((o) => o.reading === 'front right camber')!
     expect((out.by * 180) / Math.PI).toBeGreaterThan(0.3)
     expect(sheet.moves.sentence).toMatch(/before turning/)
+    expect(sheet.advice.join(' ')).toMatch(/included angles differ/)
+    expect(sheetFrom(demoSources('07')).advice.join(' ')).not.toMatch(/included angles differ/)
   })
 })
