@@ -188,6 +188,13 @@ describe('after the moves', () => {
     await page.locator('.next > button').click()
     await page.locator('.round').waitFor()
     expect(await page.locator('.next > button').count()).toBe(0)
+    // In the middle of it the page may be loaded again: what was typed is there.
+    const first = page.locator('.round-gauge input[placeholder]').first()
+    const read = ((await first.getAttribute('placeholder')) ?? '').replace(/^was /, '')
+    await first.fill(read)
+    await page.reload()
+    await page.locator('.round').waitFor()
+    expect(await first.inputValue()).toBe(read)
     const gauges = page.locator('.round-gauge')
     for (let i = 0; i < (await gauges.count()); i++)
       for (const input of await gauges.nth(i).locator('input').all())

@@ -21,6 +21,7 @@ export function SheetHead({ job, id, onOpen }: { job: OpenJob; id: string; onOpe
         <h1>
           <span className="head-stage">Angles</span>{' '}
           <span>{title?.vehicle ?? job.rows.find((row) => row.id === id)?.vehicle ?? ''}</span>
+          {job.working && job.sheet && <span className="head-working">working it out …</span>}
         </h1>
         <div className="head-buttons">
           {last && (

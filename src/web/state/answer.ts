@@ -4,6 +4,7 @@ import { buildJob } from './build-job.ts'
 import { demoFiles } from './demo-files.ts'
 import { library } from './library.ts'
 import type { Answer, Edit, JobRow, Plain, Told } from './messages.ts'
+import { textMark } from './text-mark.ts'
 
 const jobs = library(demoFiles)
 
@@ -16,6 +17,7 @@ export function jobRows(): readonly JobRow[] {
       vehicle: String(opened['vehicle'] ?? id),
       job: `Job ${job.job}`,
       source: opened['invented'] === true ? 'invented for the demo' : job.workshop,
+      mark: textMark(JSON.stringify(job.entries)),
     }
   })
 }

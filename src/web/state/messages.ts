@@ -75,6 +75,8 @@ export interface JobRow {
   readonly vehicle: string
   readonly job: string
   readonly source: string
+  /** Stands for the log in the file: edits made on another log are not laid on this one. */
+  readonly mark: string
 }
 
 /** What the page asks of the worker: the sheet of a job with these edits. */

@@ -69,7 +69,12 @@ export function useJob(job: string): OpenJob {
   const [how, setHow] = useState(notYet)
   const worker = useRef<WorkerHand | null>(null)
   const asked = useRef<readonly Edit[]>(nothing)
-  const edits = useMemo(() => byJob[job] ?? keptEdits(job), [byJob, job])
+  // Only the worker has read the files: until it has said which log a job has, nothing is laid on it.
+  const mark = rows.length === 0 ? null : (rows.find((row) => row.id === job)?.mark ?? '')
+  const edits = useMemo(
+    () => byJob[job] ?? (mark === null ? nothing : keptEdits({ job, mark })),
+    [byJob, job, mark],
+  )
 
   useEffect(() => {
     const hand = workerHand({
@@ -90,20 +95,22 @@ export function useJob(job: string): OpenJob {
   }, [])
 
   useEffect(() => {
+    if (mark === null) return
     const ask = () => {
       asked.current = edits
       worker.current?.ask(job, edits)
     }
     const timer = setTimeout(ask, edits.length === 0 ? 0 : pause)
     return () => clearTimeout(timer)
-  }, [job, edits])
+  }, [job, edits, mark])
 
   const change = useCallback(
     (next: readonly Edit[]) => {
+      if (mark === null) return
       setByJob((all) => ({ ...all, [job]: next }))
-      setKept(keepEdits(job, next))
+      setKept(keepEdits({ job, mark }, next))
     },
-    [job],
+    [job, mark],
   )
 
   // Another tab of the same browser may have the same job open.

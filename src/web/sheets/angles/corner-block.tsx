@@ -17,33 +17,35 @@ export function CornerBlock({ corner }: { corner: SheetCorner }) {
   const [chosen, setChosen] = useState<string | null>(null)
   const joint = corner.ride.joints.find((one) => one.letter === chosen)
   return (
-    <section aria-label={corner.title} className="corner">
-      <h2>{corner.title}</h2>
-      <fieldset className="choice">
-        <legend className="unseen">View</legend>
-        {views.map(([one, word]) => (
-          <button key={one} type="button" aria-pressed={one === view} onClick={() => setView(one)}>
-            {word}
-          </button>
-        ))}
-      </fieldset>
-      <CornerDrawing corner={corner} view={view} chosen={chosen} onChoose={setChosen} />
-      <p className="corner-key" aria-live="polite">
-        {joint ? (
-          <>
-            <strong>
-              {joint.letter} {joint.name}
-            </strong>
-            {joint.adjuster ? `: ${joint.adjuster}` : ''}
-          </>
-        ) : (
-          <>
-            Ink: ride height{corner.present ? '. Dashed: as it stands' : ''}.{' '}
-            <span className="screen-only">Touch a letter for its name.</span>
-          </>
-        )}
-      </p>
-      <ul className="corner-list">
+    <>
+      <section aria-label={corner.title} className="corner">
+        <h2>{corner.title}</h2>
+        <fieldset className="choice">
+          <legend className="unseen">View</legend>
+          {views.map(([one, word]) => (
+            <button key={one} type="button" aria-pressed={one === view} onClick={() => setView(one)}>
+              {word}
+            </button>
+          ))}
+        </fieldset>
+        <CornerDrawing corner={corner} view={view} chosen={chosen} onChoose={setChosen} />
+        <p className="corner-key" aria-live="polite">
+          {joint ? (
+            <>
+              <strong>
+                {joint.letter} {joint.name}
+              </strong>
+              {joint.adjuster ? `: ${joint.adjuster}` : ''}
+            </>
+          ) : (
+            <>
+              Ink: ride height{corner.present ? '. Dashed: as it stands' : ''}.{' '}
+              <span className="screen-only">Touch a letter for its name.</span>
+            </>
+          )}
+        </p>
+      </section>
+      <ul className="corner-list" aria-label="Parts list">
         {corner.ride.joints.map((one) => (
           <li key={one.letter}>
             <button
@@ -57,6 +59,6 @@ export function CornerBlock({ corner }: { corner: SheetCorner }) {
           </li>
         ))}
       </ul>
-    </section>
+    </>
   )
 }

@@ -1,4 +1,5 @@
 import type { SheetWhy } from '../../../sheet/index.ts'
+import { glued } from '../../drawing/glued.ts'
 import { chance } from './chance.ts'
 import './why.css'
 
@@ -8,7 +9,16 @@ export function Why({ why, of }: { why: SheetWhy; of: string }) {
     <section className="why" aria-label={`Why this number: ${of}`}>
       <h4 className="overline">Why this number</h4>
       <p className="why-formula">{why.formula}</p>
-      {why.corrections.length > 0 && <p>Corrected for {why.corrections.join(', ')}.</p>}
+      {why.corrections.length > 0 && (
+        <div>
+          <p>Corrected for</p>
+          <ul className="why-corrections">
+            {why.corrections.map((correction) => (
+              <li key={correction}>{glued(correction)}</li>
+            ))}
+          </ul>
+        </div>
+      )}
       {why.shares.length > 0 && (
         <>
           <div className="why-split" aria-hidden="true">
@@ -22,7 +32,7 @@ export function Why({ why, of }: { why: SheetWhy; of: string }) {
                 <span className="figure-number">{chance(share.share)}</span>
                 <span>
                   {share.source}
-                  {share.text && share.text !== share.source ? `: ${share.text}` : ''}
+                  {/\p{L}/u.test(share.text) && share.text !== share.source ? `: ${glued(share.text)}` : ''}
                 </span>
               </li>
             ))}
