@@ -30,15 +30,13 @@ export function readingWords(name: ReadingName): ReadingWords {
   return { label: angles[words[2]!] ?? words[2]!, of: `${words[1]} ${end}${toThrust}` }
 }
 
-/** The order in which a sheet lists readings: as they are set, rear before front, toe last. @source common practice, no source */
+/**
+ * The order in which a sheet lists readings: the steered axle first, since most of what is set is there; on each
+ * axle as it is set, toe last. (The moves themselves go rear before front.)
+ *
+ * @source own choice
+ */
 export const readingOrder: readonly ReadingName[] = [
-  'rear left camber',
-  'rear right camber',
-  'rear cross camber',
-  'rear left toe',
-  'rear right toe',
-  'rear total toe',
-  'thrust',
   'front left caster',
   'front right caster',
   'front cross caster',
@@ -53,4 +51,11 @@ export const readingOrder: readonly ReadingName[] = [
   'front left toe to thrust',
   'front right toe to thrust',
   'front total toe',
+  'rear left camber',
+  'rear right camber',
+  'rear cross camber',
+  'rear left toe',
+  'rear right toe',
+  'rear total toe',
+  'thrust',
 ]
