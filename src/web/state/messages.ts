@@ -42,7 +42,7 @@ export type Edit =
     }
 
 /** One field of a round that is being read. */
-export interface RoundField {
+interface RoundField {
   readonly entry: number
   readonly path: string
   readonly label: string

@@ -23,7 +23,7 @@ export interface JobHand {
 }
 
 /** How the round that is being read is read. */
-export interface RoundHow {
+interface RoundHow {
   readonly settled: boolean
   readonly proving: boolean
 }

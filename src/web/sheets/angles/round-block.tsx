@@ -19,6 +19,7 @@ export function RoundBlock({
   job: OpenJob
 }) {
   const { how, setHow } = job
+  const turned = job.edits.reduce((count, edit) => (edit.kind === 'turned' ? edit.moves.length : count), 0)
   const words = (entry: number, path: string) =>
     inputs.find((input) => input.entry === entry && input.path === path)?.label ?? fieldWords(path)
   const block = useRef<HTMLElement>(null)
@@ -30,24 +31,26 @@ export function RoundBlock({
     <section className="round" ref={block} tabIndex={-1} aria-label={`Round ${form.number}`}>
       <h2>Round {form.number}: read again</h2>
       <p>
-        The moves are noted as made. What stands below was read before them. Roll the vehicle about 2 m
-        forward and back and jounce it, rear then front, before reading.
+        {turned > 0 ? 'The moves are noted as made. What stands below was read before them. ' : ''}
+        Roll the vehicle about 2 m forward and back and jounce it, rear then front, before reading.
       </p>
-      {form.observations.map((observation) => (
-        <fieldset key={observation.entry} className="round-gauge">
-          <legend>{observation.title}</legend>
-          <div className="reading-fields">
-            {observation.fields.map((field) => (
-              <ReadingField
-                key={field.path}
-                input={{ ...field, label: words(field.entry, field.path) }}
-                hand={job.again}
-                before={field.before}
-              />
-            ))}
-          </div>
-        </fieldset>
-      ))}
+      <div className="round-gauges">
+        {form.observations.map((observation) => (
+          <fieldset key={observation.entry} className="round-gauge">
+            <legend>{observation.title}</legend>
+            <div className="reading-fields">
+              {observation.fields.map((field) => (
+                <ReadingField
+                  key={field.path}
+                  input={{ ...field, label: words(field.entry, field.path) }}
+                  hand={job.again}
+                  before={field.before}
+                />
+              ))}
+            </div>
+          </fieldset>
+        ))}
+      </div>
       <div>
         <RoundCheck checked={how.settled} onChange={(settled) => setHow({ ...how, settled })}>
           Rolled about 2 m and jounced first, or on slip plates
