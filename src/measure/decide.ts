@@ -1,6 +1,7 @@
-import { share } from './measure-refusal.ts'
+import { errorDistribution } from './error-distribution.ts'
+import { finite, share } from './measure-refusal.ts'
 import type { Measured } from './measured.ts'
-import { checkedLimits, type Limits, type Prior, probabilityInside } from './probability-inside.ts'
+import { chanceInside, checkedLimits, type Limits, type Prior } from './probability-inside.ts'
 
 /**
  * The four answers; a fifth does not exist.
@@ -39,10 +40,13 @@ export function decide(
   share(threshold, 'threshold')
   share(2 * threshold - 1, 'threshold')
   const { low, high } = checkedLimits(limits)
-  const probability = probabilityInside(m, limits, prior)
+  const error = errorDistribution(m)
+  const probability = chanceInside(finite(m.value, 'value'), error, { low, high }, prior)
   const middle = (low + high) / 2
   const provable =
-    !Number.isFinite(middle) || probabilityInside({ ...m, value: middle }, limits, prior) >= threshold
+    probability >= threshold ||
+    !Number.isFinite(middle) ||
+    chanceInside(middle, error, { low, high }, prior) >= threshold
   return {
     probability,
     verdict: verdictOf(probability, threshold, m.value >= low && m.value <= high),

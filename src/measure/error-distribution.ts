@@ -24,9 +24,10 @@ const FOLDED = 1e-3
 const FEW = 4
 /** A part of another shape this small against the whole acts as a normal one. */
 const SMALL = 0.03
-const CELLS = 2048
-const REACH = 12
-const ARCSINE_NODES = 256
+const CELLS = 1024
+const REACH = 8
+const FEWEST_NODES = 16
+const MOST_NODES = 256
 
 /**
  * What the error of a value really looks like: boxes stay boxes, means of repeats stay Student, and the sum is
@@ -70,7 +71,7 @@ function distributionOf(m: Measured): ErrorDistribution {
   const smooth = mixtureOf(folded, students)
   const swingFirst = folded === 0 && students.length === 0 && boxes.length === 0 ? swings.shift() : undefined
   const start = swingFirst === undefined ? startOf(smooth, boxes[0]) : swing(swingFirst)
-  const kernels = [...boxes.slice(1).map(boxKernel), ...swings.map(swingKernel)]
+  const kernels = [...boxes.slice(1).map(boxKernel), ...swings.map((a) => swingKernel(a, nodesFor(a, u)))]
   const cdf = kernels.length === 0 ? start : onGrid(start, kernels, u)
   return { u, cdf: (x) => (Number.isFinite(x) ? cdf(x) : x > 0 ? 1 : 0) }
 }
@@ -119,18 +120,25 @@ const boxKernel =
     return f.map((_, i) => (integral(i + a / h) - integral(i - a / h)) / (2 * a))
   }
 
+/** The smoother the rest, the fewer angles give the mean. */
+const nodesFor = (a: number, u: number) =>
+  Math.min(
+    MOST_NODES,
+    Math.ceil(FEWEST_NODES * (1 + a / Math.sqrt(Math.max(1e-9 * u * u, u * u - (a * a) / 2)))),
+  )
+
 /** Mean of F over x + a·cos θ, θ even over a half turn. */
 const swingKernel =
-  (a: number): Kernel =>
+  (a: number, nodes: number): Kernel =>
   (f, h) => {
     const shifts = Array.from(
-      { length: ARCSINE_NODES },
-      (_, j) => (a * Math.cos(((2 * j + 1) * Math.PI) / (2 * ARCSINE_NODES))) / h,
+      { length: nodes },
+      (_, j) => (a * Math.cos(((2 * j + 1) * Math.PI) / (2 * nodes))) / h,
     )
     return f.map((_, i) => {
       let sum = 0
       for (const shift of shifts) sum += between(f, i + shift)
-      return sum / ARCSINE_NODES
+      return sum / nodes
     })
   }
 

@@ -37,9 +37,16 @@ const REACH = 9
  * @example probabilityInside(rectangular(1, 'a'), { low: -0.5, high: 0.5 }) // 0.5
  */
 export function probabilityInside(m: Measured, limits: Limits, prior: Prior = 'flat'): number {
-  const { low, high } = checkedLimits(limits)
-  const error = errorDistribution(m)
-  const y = finite(m.value, 'value')
+  return chanceInside(finite(m.value, 'value'), errorDistribution(m), checkedLimits(limits), prior)
+}
+
+/** The same from an error distribution that is known already. */
+export function chanceInside(
+  y: number,
+  error: ErrorDistribution,
+  { low, high }: { readonly low: number; readonly high: number },
+  prior: Prior,
+): number {
   if (error.u === 0) return y >= low && y <= high ? 1 : 0
   if (prior === 'flat') return clamped(error.cdf(high - y) - error.cdf(low - y))
   if ('sd' in prior) {
