@@ -9,8 +9,6 @@ export interface Aim {
   readonly half: number
   /** How far from the middle it may lie and still be inside in spite of its spread; 0 when the spread fills the limits. */
   readonly safe: number
-  /** False for a reading that no setting can bring inside: it pulls, but it does not push others out. */
-  readonly holds: boolean
 }
 
 /**
@@ -34,7 +32,6 @@ export function aimsOf(rows: readonly ReadingRow[], threshold: number): (Aim | n
       middle: (low + high) / 2,
       half,
       safe: Math.max(0, half - z * spread),
-      holds: true,
     }
   })
 }

@@ -18,8 +18,8 @@ export interface AimsInReach {
 }
 
 /**
- * Aims for what adjusters can do. What they cannot is named, keeps no more than a pull towards the nearest
- * value that can be reached, and does not push the rest about.
+ * Aims for what adjusters can do. What they cannot is named and aimed at no more: no adjuster should hide a
+ * bent part, nor spoil the rest for it.
  *
  * @source own derivation: docs/methods/moves.md
  */
@@ -36,19 +36,22 @@ export function aimsInReach(space: SearchSpace, threshold: number): AimsInReach 
     return null
   })
   const ends = reachEnds(space, wanted)
-  let aims = wanted.map((aim, i) => {
+  // a wheel's own readings first: what they lack explains what their sums and differences lack
+  const own = [...wanted.keys()].sort((a, b) => space.rows[a]!.terms.length - space.rows[b]!.terms.length)
+  for (const i of own) {
     const end = ends[i]
-    if (!aim || end === null || end === undefined) return aim
+    if (end === null || end === undefined) continue
     note(i, end, true)
     lost.add(i)
-    return { ...aim, target: end, holds: false }
-  })
-  for (let crossed = inTheWay(space, aims, lost); crossed !== null; crossed = inTheWay(space, aims, lost)) {
+  }
+  let aims = wanted.map((aim, i) => (lost.has(i) ? null : aim))
+  for (let crossed = inTheWay(space, aims); crossed !== null; crossed = inTheWay(space, aims)) {
     note(crossed.row, crossed.value, false)
     lost.add(crossed.row)
-    aims = aims.map((aim, i) => (aim && i === crossed!.row ? { ...aim, holds: false } : aim))
+    const { row } = crossed
+    aims = aims.map((aim, i) => (i === row ? null : aim))
   }
-  return { aims, missed, judged: aims.flatMap((aim, i) => (aim && !lost.has(i) ? [i] : [])) }
+  return { aims, missed, judged: aims.flatMap((aim, i) => (aim ? [i] : [])) }
 }
 
 /**
@@ -59,14 +62,13 @@ export function aimsInReach(space: SearchSpace, threshold: number): AimsInReach 
 function inTheWay(
   space: SearchSpace,
   aims: readonly (Aim | null)[],
-  lost: ReadonlySet<number>,
 ): { readonly row: number; readonly value: number } | null {
   const bare = aims.map((aim) => (aim ? { ...aim, safe: aim.half } : null))
   const plain = new Float64Array(angleOrder.length * space.wheels.length)
   const { strokes } = settledStrokes(space, bare, plain, [...space.axes.keys()])
   const change = rowShifts(space, strokes, plain)
   const outside = bare.flatMap((aim, row) => {
-    if (!aim || lost.has(row)) return []
+    if (!aim) return []
     const value = space.rows[row]!.now.value + change[row]!
     const excess = (Math.abs(value - aim.middle) - aim.half) / aim.half
     return excess > nearMiss ? [{ row, value, excess, shared: space.rows[row]!.terms.length > 1 }] : []

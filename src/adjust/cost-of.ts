@@ -27,7 +27,7 @@ export function costOf(
     if (!aim) continue
     const p = space.rows[i]!.now.value + change[i]!
     cost += ((p - aim.target) / aim.half) ** 2
-    if (aim.holds) cost += beyondSafe * (Math.max(0, Math.abs(p - aim.middle) - aim.safe) / aim.half) ** 2
+    cost += beyondSafe * (Math.max(0, Math.abs(p - aim.middle) - aim.safe) / aim.half) ** 2
   }
   for (let j = 0; j < space.axes.length; j++) {
     const { baseStroke, low, high } = space.axes[j]!

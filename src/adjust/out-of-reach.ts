@@ -80,15 +80,15 @@ export function outOfReach(
       ? 'the adjusters end'
       : 'the adjusters are needed elsewhere'
   const degrees = `${((by * 180) / Math.PI).toFixed(2)}°`
-  const because = alone ? undefined : lost.map((j) => space.rows[j]!).find((other) => sharesWheel(row, other))
+  const because = lost.map((j) => space.rows[j]!).find((other) => hangsOn(row, other))
   const mayBe = because ? [] : faultKindsFor(row.name, space.wheels)
   const side = beyond === 'low' ? 'below its lower limit' : 'above its upper limit'
   const start = !movable
     ? `${row.name} lies ${degrees} ${side} and no adjuster moves it`
-    : alone
-      ? `${row.name}: the reach ends ${degrees} ${side}`
-      : because
-        ? `${row.name} cannot come inside as long as ${because.name} is out of reach`
+    : because
+      ? `${row.name} cannot come inside as long as ${because.name} is out of reach`
+      : alone
+        ? `${row.name}: the reach ends ${degrees} ${side}`
         : `${row.name} stays ${degrees} ${side}, because the same adjusters are needed for the other readings`
   return { reading: row.name, by, beyond, why, mayBe, sentence: `${start}.` }
 }
@@ -108,9 +108,11 @@ export function isMovable(space: SearchSpace, i: number): boolean {
   )
 }
 
-/** Whether two readings are made of the same angle of the same wheel. */
-const sharesWheel = (a: SearchSpace['rows'][number], b: SearchSpace['rows'][number]): boolean =>
-  a.terms.some((one) => b.terms.some((other) => one.wheel === other.wheel && one.angle === other.angle))
+/** Whether a reading that two wheels make together contains the other, a wheel's own. */
+const hangsOn = (row: SearchSpace['rows'][number], other: SearchSpace['rows'][number]): boolean =>
+  row.terms.length > 1 &&
+  other.terms.length === 1 &&
+  row.terms.some((one) => one.wheel === other.terms[0]!.wheel && one.angle === other.terms[0]!.angle)
 
 function serves(space: SearchSpace, j: number, i: number): boolean {
   const { name } = space.rows[i]!

@@ -77,7 +77,7 @@ function boundedStep(
     const value = space.rows[i]!.now.value + change[i]!
     add(i, aim.half ** -2, value - aim.target)
     const beyond = Math.abs(value - aim.middle) - aim.safe
-    if (aim.holds && beyond > 0) add(i, beyondSafe * aim.half ** -2, Math.sign(value - aim.middle) * beyond)
+    if (beyond > 0) add(i, beyondSafe * aim.half ** -2, Math.sign(value - aim.middle) * beyond)
   })
   for (let p = 0; p < n; p++) {
     const axis = space.axes[touched[p]!]!
