@@ -1,5 +1,5 @@
 /** What kind of error a source is; the word before the colon of its name. */
-export const sourceKinds = [
+const sourceKinds = [
   'reading',
   'step',
   'steer reading',

@@ -37,7 +37,7 @@ export function drawJoint(ms: readonly Measured[], { draws, seed }: Draws): Floa
 }
 
 /** A whole number of draws, at least one. */
-export function checkedDraws(draws: number): number {
+function checkedDraws(draws: number): number {
   if (Number.isInteger(draws) && draws >= 1) return draws
   throw measureRefusal('too-few', 'draws', draws, `${draws} draws are none.`, 'Ask for at least one.')
 }

@@ -30,7 +30,13 @@ const BINS = 10
 /** Draws truths, reads them, decides, and holds the decisions against the truths. */
 export function judge(
   method: Method,
-  { n, seed, truths, halved = false }: { n: number; seed: number; truths: Truths; halved?: boolean },
+  {
+    n,
+    seed,
+    truths,
+    halved = false,
+    prior = truths,
+  }: { n: number; seed: number; truths: Truths; halved?: boolean; prior?: Truths },
 ): Judgement {
   const random = chance(seed)
   const { centre, limit, range } = method
@@ -47,7 +53,7 @@ export function judge(
     const m = halved ? { ...combine([{ of: read, times: 0.5 }]), value: read.value } : read
     const { low, high } = interval(m)
     if (truth >= low && truth <= high) covered++
-    const { probability: p, verdict } = decide(m, limits, truths === 'flat' ? {} : { prior: population })
+    const { probability: p, verdict } = decide(m, limits, prior === 'flat' ? {} : { prior: population })
     cases.push({
       p,
       inside: isInside(truth),

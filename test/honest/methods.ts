@@ -69,12 +69,12 @@ const TRACK = 1.5
 const WHEELBASE = 2.6
 const RUN_OUT = deg(0.08)
 const PAD = mm(1.5)
-export const PAD_HEIGHTS = mm(6)
+const PAD_HEIGHTS = mm(6)
 const places = ['front left', 'front right', 'rear left', 'rear right'] as const
 type Place = (typeof places)[number]
 
 /** A floor as it is and as the map has it. */
-export function floor(random: Chance): { tip: { front: Tip; rear: Tip }; map: FloorMap } {
+function floor(random: Chance): { tip: { front: Tip; rear: Tip }; map: FloorMap } {
   const record = <T>(f: (place: Place) => T) =>
     Object.fromEntries(places.map((p) => [p, f(p)])) as Record<Place, T>
   const heights = record(() => metre(random.within(PAD_HEIGHTS)))
@@ -89,7 +89,7 @@ export function floor(random: Chance): { tip: { front: Tip; rear: Tip }; map: Fl
   }
 }
 
-export const contextOf = (map: FloorMap, more: Partial<GaugeContext> = {}): GaugeContext => ({
+const contextOf = (map: FloorMap, more: Partial<GaugeContext> = {}): GaugeContext => ({
   instruments,
   floor: map,
   track: { front: metre(TRACK), rear: metre(TRACK) },
@@ -99,14 +99,14 @@ export const contextOf = (map: FloorMap, more: Partial<GaugeContext> = {}): Gaug
 })
 
 /** A gauge in one pair of hands: its zero and scale errors for this vehicle. */
-export const gaugeOf = (random: Chance) => ({ zero: random.within(G.zero), scale: random.within(G.scale) })
+const gaugeOf = (random: Chance) => ({ zero: random.within(G.zero), scale: random.within(G.scale) })
 const inclined = (seen: number, { zero, scale }: { zero: number; scale: number }, random: Chance) =>
   rad(shown(seen + zero + scale + random.within(G.placing), G.step))
 const ruled = (length: number, zero: number, random: Chance) =>
   metre(shown(length + zero + random.within(R.placing), R.step))
 
 /** Camber of a wheel read at these turns. */
-export function camber(
+function camber(
   {
     wheel,
     place,

@@ -64,3 +64,14 @@ describe('GA3 the floor counts with its sign', () => {
     expect(flipped).toBeLessThan(not)
   })
 })
+
+test('GA9 a flat prior is timid on an ordinary population: what it states too low, the population prior states right', () => {
+  const rough = { ...methods[0]!, limit: methods[0]!.limit / 2 }
+  const count = Math.max(n, 2000)
+  const middle = ({ bins }: Judgement) =>
+    bins.slice(2, 8).reduce((sum, b) => sum + b.observed - b.stated, 0) / 6
+  const timid = middle(judge(rough, { n: count, seed, truths: 'population', prior: 'flat' }))
+  const right = middle(judge(rough, { n: count, seed, truths: 'population' }))
+  expect(timid).toBeGreaterThan(0.03)
+  expect(Math.abs(right)).toBeLessThan(timid / 2)
+})
