@@ -3,6 +3,7 @@ import { type Candidate, judgedCandidate, leastSure } from './candidate.ts'
 import { isNearEnd } from './is-near-end.ts'
 import type { Judge } from './judge.ts'
 import { onSteps } from './on-steps.ts'
+import { rowChanges } from './row-changes.ts'
 import type { SearchSpace } from './search-space.ts'
 import { settingMeant } from './setting-meant.ts'
 import { settledStrokes } from './settled-strokes.ts'
@@ -42,10 +43,12 @@ export function fewestAdjusters(task: FewestTask): Candidate {
   const full = made(task, all, 0)!
   const goal = Math.min(task.threshold, full.chance - margin)
   if (all.length > everySet) return letGo(task, full, goal)
+  const needed = setsNeeded(task, goal)
   const atEnd: { size: number; one: Candidate }[] = []
   for (let size = 1; size < all.length; size++) {
     const good: Candidate[] = []
     for (const touched of setsOf(all, size)) {
+      if (!needed.every((helpers) => touched.some((j) => helpers.has(j)))) continue
       const one = made(task, touched, goal)
       if (!one || one.chance < goal) continue
       const ends = endsReached(task.space, one)
@@ -56,6 +59,17 @@ export function fewestAdjusters(task: FewestTask): Candidate {
     if (good.length > 0) return better(good, task.threshold)
   }
   return full
+}
+
+/** For each row that misses the goal as it stands: the axes that change it at all. A set without any of them is no use. */
+function setsNeeded({ space, judge, judged, offsets }: FewestTask, goal: number): ReadonlySet<number>[] {
+  const strokes = Float64Array.from(space.axes, (axis) => axis.baseStroke)
+  const still = { settings: space.axes.map((axis) => axis.base), strokes, cost: 0 }
+  const { slope } = rowChanges(space, strokes, offsets)
+  const count = space.axes.length
+  return judged
+    .filter((i) => leastSure(space, judge, still, { judged: [i], offsets }) < goal - doubt)
+    .map((i) => new Set([...space.axes.keys()].filter((j) => slope[i * count + j] !== 0)))
 }
 
 /** Settles, brings onto steps and judges one set; null when it cannot meet the goal. */

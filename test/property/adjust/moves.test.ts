@@ -398,6 +398,20 @@ describe('AD12 out of reach', () => {
     expect(found.outOfReach[1]!.sentence).toMatch(/as long as front left camber is out of reach/i)
     expect(found.moves.filter((move) => move.side === 'right')).toEqual([])
   })
+  test('AD12 a wheel’s own limit is kept before a cross value that asks for the opposite', () => {
+    const bare: WheelSetup = { points: longArms, drive: still, adjusters: [], settings: {} }
+    const found = moves({
+      axles: [axle(wheel(), bare)],
+      readings: {
+        'front left camber': read(-2, 0.04, 'left'),
+        'front right camber': read(-3, 0.04, 'right'),
+      },
+      limits: { 'front left camber': between(-1, 0), 'front cross camber': between(-0.2, 0.2) },
+    })
+    expect(found.outOfReach.map((one) => one.reading)).toEqual(['front cross camber'])
+    expect(found.outOfReach[0]!.why).toBe('the adjusters are needed elsewhere')
+    expect(found.reachableAfter).toBeGreaterThan(0.95)
+  })
   test('AD12 two readings that need the same washer both ways are said to be in each other’s way', () => {
     const one: WheelSetup = {
       points: longArms,
