@@ -1,4 +1,11 @@
-import { type ClampBush, type ClampedBush, clampPose, clampTarget, travelFromArch } from '../clamp/index.ts'
+import {
+  type ClampBush,
+  type ClampedBush,
+  cautionsOf,
+  clampPose,
+  clampTarget,
+  travelFromArch,
+} from '../clamp/index.ts'
 import { bushesOf, type Corner, cornerPoints } from '../corner/index.ts'
 import type { HeightFact, JobState, Round } from '../job/index.ts'
 import type { Side } from '../linkage/index.ts'
@@ -58,7 +65,12 @@ export function sheetClamp(from: ClampSources): SheetClamp | null {
       raise: null,
       armTurn: null,
       bushes: [],
-      cautions: [],
+      cautions: cautionsOf({
+        cornerLoad: corner.load ?? null,
+        hasAdjuster: bushes.some((bush) => bush.adjuster !== null),
+        hasBonded: true,
+        airSprung: corner.airSprung ?? false,
+      }).map((c) => c.sentence),
     }
   }
   const hung = facts.filter((h) => h.when === 'hanging').at(-1)
@@ -93,7 +105,7 @@ export function sheetClamp(from: ClampSources): SheetClamp | null {
   const row = (bush: ClampedBush, i: number): SheetClamp['bushes'][number] => ({
     name: bush.name,
     letter: bushes[i]!.letter,
-    twistHanging: sheetNumber(combine([{ of: bush.twist, times: -1 }]), angle),
+    twistHanging: sheetNumber(absolute(bush.twist), angle),
     torque: bush.torque && sheetNumber(absolute(bush.torque), { kind: 'torque', unit: units.torque }),
     height: bush.height && sheetNumber(absolute(bush.height), length),
     rule: bush.rule,

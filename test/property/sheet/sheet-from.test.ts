@@ -123,6 +123,26 @@ describe('port unit 07', () => {
     expect(sheetFrom(turned).next.sentence).not.toBe(sheet.next.sentence)
   })
 
+  test('SH9 a recorded move makes the next one surer; one across a new part teaches nothing', () => {
+    // a small move in the middle of the slot, and readings that changed as the points say (rounded as a gauge shows)
+    const second = sources.job.entries.findIndex((e) => e.kind === 'round' && e.data['number'] === 2)
+    const again = sources.job.entries.slice(second + 1).filter((e) => e.kind === 'reading')
+    const moved = {
+      kind: 'moved',
+      data: { adjuster: 'lower-front-eccentric', wheel: 'front right', by: '15°' },
+    }
+    const round = { kind: 'round', data: { number: 3, purpose: 'provisional', settled: true } }
+    const renewed = { kind: 'part renewed', data: { part: 'lower-arm', wheels: ['front right'] } }
+    const predicted = (extra: readonly (typeof renewed)[]) => {
+      const entries = [...sources.job.entries, moved, ...extra, round, ...again]
+      const made = sheetFrom({ ...sources, job: { ...sources.job, entries } })
+      const toe = row(made, 'front right toe to thrust').predicted
+      if (!toe) throw new Error('the moves should change the right toe')
+      return toe.high - toe.low
+    }
+    expect(predicted([])).toBeLessThan(0.97 * predicted([renewed]))
+  })
+
   test('intervals of the sheet are those of the measured values, not of the rounded text', () => {
     const r = row(sheet, 'thrust')
     const half = (r.high - r.low) / 2
