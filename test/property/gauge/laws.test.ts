@@ -560,3 +560,48 @@ test('GA10 every error has a kind', () => {
   expect(kindOfSource('something else')).toBe(null)
   expect(isAngleName(got.name)).toBe(true)
 })
+
+law(
+  'GA1 what run-out leaves: all of it at one place, nothing at two half a turn apart, the chord between',
+  fc.tuple(sizes, fc.double({ min: 0, max: 180, noNaN: true })),
+  ([amplitude, apart]) => {
+    const known = (how: 'measured' | 'at most') =>
+      plain({ runOut: { 'front left': { amplitude: rad(amplitude), known: how } } })
+    const u = (turns: readonly number[], how: 'measured' | 'at most') =>
+      standardUncertainty(
+        camber(
+          turns.map(() => 0),
+          turns,
+          known(how),
+        ).measured,
+      )
+    return (
+      near(u([0], 'measured'), amplitude / Math.SQRT2, { rel: 1e-9 }) &&
+      near(u([0], 'at most'), amplitude / Math.sqrt(6), { rel: 1e-9 }) &&
+      near(u([10, 10 + apart], 'measured'), (amplitude / Math.SQRT2) * Math.abs(Math.cos(deg(apart / 2))), {
+        abs: 1e-9,
+      }) &&
+      u([0, 120, 240], 'measured') === 0
+    )
+  },
+)
+
+law('GA1 a steady hand cannot average the step of a rule away either', sizes, (step) => {
+  const u = (placing: number) =>
+    standardUncertainty(
+      rideHeight(
+        {
+          method: 'ride height by rule',
+          id: 'a',
+          wheel: 'front left',
+          rule: 'rule',
+          readings: [mm(440), mm(440), mm(440), mm(440)],
+        },
+        plain({ instruments: [rule({ resolution: metre(step), placing: metre(placing) })] }),
+      ).measured,
+    )
+  return (
+    near(u(0), step / Math.sqrt(12), { rel: 1e-9 }) &&
+    near(u(step), Math.hypot(step / Math.sqrt(12), step / Math.sqrt(3)) / 2, { rel: 1e-9 })
+  )
+})
