@@ -4,7 +4,9 @@ import { type AxisAngles, axisFromSweep } from './axis-from-sweep.ts'
 import { gaugeRefusal } from './gauge-refusal.ts'
 import type { SweepReading } from './observation.ts'
 
-const HALVINGS = 50
+const TRIES = 100
+/** Rad of steer, or m of rack, that nobody could read. */
+const CLOSE = 1e-12
 const INSIDE = 0.999
 
 /**
@@ -41,14 +43,17 @@ export function sweepThroughLinkage(m: Mechanism, turns: readonly [Radian, Radia
   }
 }
 
-/** Pose at a steer angle from straight, by halving over the rack. */
+/**
+ * Pose at a steer angle from straight: the rack by the Illinois variant of false position, which keeps the angle
+ * between two racks and needs a handful of poses.
+ */
 function steered(m: Mechanism, straight: Pose, steer: Radian): Pose {
   const { left, right } = rackRange(m, { travel: metre(0) })
-  const turnAt = (pose: Pose) => straight.toe - pose.toe
   const at = (rack: number) => poseAt(m, { travel: metre(0), rack: metre(rack) })
+  const missing = (pose: Pose) => straight.toe - pose.toe - steer
   let [low, high] = [INSIDE * right, INSIDE * left]
-  const [first, last] = [turnAt(at(low)), turnAt(at(high))]
-  if (!(Math.min(first, last) < steer && steer < Math.max(first, last)))
+  let [below, above] = [missing(at(low)), missing(at(high))]
+  if (!(below * above < 0))
     throw gaugeRefusal(
       'no-sweep',
       'steer',
@@ -56,13 +61,19 @@ function steered(m: Mechanism, straight: Pose, steer: Radian): Pose {
       `On this corner model the wheel cannot be steered by ${((steer * 180) / Math.PI).toFixed(1)}°.`,
       'Check the model, or take the reading without it.',
     )
-  const rising = last > first
-  for (let i = 0; i < HALVINGS; i++) {
-    const middle = (low + high) / 2
-    if (turnAt(at(middle)) < steer === rising) low = middle
-    else high = middle
+  for (let i = 0; i < TRIES; i++) {
+    const rack = high - (above * (high - low)) / (above - below)
+    const pose = at(rack)
+    const miss = missing(pose)
+    if (Math.abs(miss) < CLOSE || Math.abs(high - low) < CLOSE) return pose
+    if (miss * above < 0) {
+      low = high
+      below = above
+    } else below /= 2
+    high = rack
+    above = miss
   }
-  return at((low + high) / 2)
+  return at(high)
 }
 
 /** The gauge readings of a pose: across from its spin axis, along from the level line of the straight wheel carried with the knuckle. */
