@@ -5,10 +5,5 @@ setUp()
 const { register } = await import('tsx/esm/api')
 register()
 const { bench } = await import('../bench/run.ts')
-const { buildPage, pageFolder } = await import('./build-page.mjs')
-process.exitCode = await bench({
-  page: () => {
-    buildPage()
-    return pageFolder
-  },
-})
+const { buildPage } = await import('./build-page.mjs')
+process.exitCode = await bench({ page: buildPage })

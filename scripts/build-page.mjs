@@ -1,14 +1,14 @@
-// Builds the page into dist/web when its sources changed since the last build.
+// Builds the page when its sources changed since the last build, each build in a folder of its own.
 import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { locked, root } from './set-up.mjs'
 
-/** Where the built page lies. */
-export const pageFolder = join(root, 'dist', 'web')
-const stamp = join(root, 'dist', '.axlewright-page')
+const pages = join(root, 'dist', 'web')
+/** Builds that are kept: a server that is still running serves the one it started with. */
+const keptBuilds = 4
 
 const filesIn = (folder) =>
   existsSync(folder)
@@ -31,17 +31,19 @@ function hashOfSources() {
   return hash.digest('hex')
 }
 
-/** Builds when needed; a build that fails leaves the last good page where it is and throws. */
+/**
+ * Where the page built from the present sources lies; built first when it is not there yet. A build that fails
+ * leaves nothing behind and throws.
+ */
 export function buildPage() {
-  const hash = hashOfSources()
-  const isCurrent = () =>
-    existsSync(join(pageFolder, 'index.html')) && existsSync(stamp) && readFileSync(stamp, 'utf8') === hash
-  if (isCurrent()) return
-  mkdirSync(join(root, 'dist'), { recursive: true })
+  const page = join(pages, hashOfSources().slice(0, 16))
+  const isBuilt = () => existsSync(join(page, 'index.html'))
+  if (isBuilt()) return page
+  mkdirSync(pages, { recursive: true })
   locked(join('dist', '.build-page.lock'), () => {
-    if (isCurrent()) return
+    if (isBuilt()) return
     console.error('Building the page (once after each change) …')
-    const fresh = `${pageFolder}-${process.pid}`
+    const fresh = `${page}-${process.pid}`
     const vite = join(root, 'node_modules', 'vite', 'bin', 'vite.js')
     const run = spawnSync(
       process.execPath,
@@ -52,10 +54,18 @@ export function buildPage() {
       rmSync(fresh, { recursive: true, force: true })
       throw new Error('The page could not be built; what went wrong stands above.')
     }
-    rmSync(pageFolder, { recursive: true, force: true })
-    renameSync(fresh, pageFolder)
-    writeFileSync(stamp, hash)
+    removeOld()
+    renameSync(fresh, page)
   })
+  return page
 }
 
-if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) buildPage()
+function removeOld() {
+  const builds = readdirSync(pages, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory() && /^[0-9a-f]{16}$/.test(entry.name))
+    .map((entry) => join(pages, entry.name))
+    .sort((a, b) => statSync(b).mtimeMs - statSync(a).mtimeMs)
+  for (const old of builds.slice(keptBuilds - 1)) rmSync(old, { recursive: true, force: true })
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) console.log(buildPage())

@@ -35,9 +35,10 @@ const listen = (server, port) =>
 
 const asked = portAsked()
 setUp()
-const { buildPage, pageFolder } = await import('./build-page.mjs')
+const { buildPage } = await import('./build-page.mjs')
+let pageFolder
 try {
-  buildPage()
+  pageFolder = buildPage()
 } catch (error) {
   console.error(error.message)
   process.exit(2)

@@ -272,6 +272,12 @@ describe('how it looks', () => {
           }
         }
       }
+      // The picture of the README: one sheet, whole.
+      await page.getByRole('button', { name: 'Close all' }).click()
+      await page.emulateMedia({ colorScheme: 'light' })
+      await page.setViewportSize({ width: 1440, height: 1400 })
+      await page.evaluate(() => window.scrollTo(0, 0))
+      await page.screenshot({ path: join(pictures, `${job}-sheet.png`) })
       await context.close()
     },
   )

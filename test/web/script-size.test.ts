@@ -9,7 +9,7 @@ const root = join(import.meta.dirname, '..', '..')
 test('WE14 page and worker together are at most 200 kB of script, gzip', () => {
   const built = spawnSync(process.execPath, [join(root, 'scripts', 'build-page.mjs')], { encoding: 'utf8' })
   expect(built.status, built.stderr).toBe(0)
-  const assets = join(root, 'dist', 'web', 'assets')
+  const assets = join(built.stdout.trim(), 'assets')
   const scripts = readdirSync(assets).filter((name) => name.endsWith('.js'))
   expect(scripts.length).toBeGreaterThanOrEqual(2)
   const bytes = scripts.map((name) => gzipSync(readFileSync(join(assets, name)), { level: 9 }).length)

@@ -41,7 +41,7 @@ export function CornerDrawing({
   const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)]
   const most = 330
   const scale = Math.min((width - 2 * air) / (right - left), (most - air - 24) / (high - low))
-  const height = Math.ceil((high - low) * scale + air + 30)
+  const height = Math.ceil((high - low) * scale + air + 12)
   const middle = width / 2 - ((left + right) / 2) * scale
   const spot = ([x, y]: Flat): Spot => ({ x: middle + x * scale, y: air - 10 + (high - y) * scale })
   const path = (points: readonly Flat[]) =>
