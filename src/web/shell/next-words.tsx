@@ -1,11 +1,12 @@
 import { useState } from 'react'
 import { glued } from '../drawing/glued.ts'
+import { useWidth } from '../drawing/use-width.ts'
 
-/** About two lines on a phone: more than that would hide the sheet. */
-const most = 140
+/** Letters in about three lines: more than that would hide the sheet. */
+const room = (width: number) => Math.max(130, Math.round(width * 0.3))
 
 /** The first whole sentences that fit, and the rest. */
-function split(text: string): readonly [string, string] {
+function split(text: string, most: number): readonly [string, string] {
   const sentences = text.match(/[^.!?]+(?:[.!?](?=\S)[^.!?]*)*[.!?]*\s*/g) ?? [text]
   let first = ''
   for (const sentence of sentences) {
@@ -18,9 +19,10 @@ function split(text: string): readonly [string, string] {
 /** The plain sentence of the next strip; what goes on for long is one touch away. */
 export function NextWords({ text }: { text: string }) {
   const [open, setOpen] = useState(false)
-  const [first, rest] = split(text)
+  const [element, width] = useWidth<HTMLDivElement>(390)
+  const [first, rest] = split(text, room(width))
   return (
-    <div className="next-words">
+    <div className="next-words" ref={element}>
       <p>
         {glued(first)}
         {open && rest ? ` ${glued(rest)}` : ''}

@@ -14,11 +14,13 @@ import { RoundBlock } from './round-block.tsx'
 import { SideChoice } from './side-choice.tsx'
 import { Troubles } from './troubles.tsx'
 
-/** The wheel to look at first: the one with the most to turn, or else the first drawn. */
+/** The wheel to look at first: the one with the most to turn, then the one with the most outside. */
 function firstSide(sheet: Sheet): Side {
-  const turns = (side: Side) => sheet.moves.moves.filter((move) => move.side === side).length
+  const weight = (side: Side) =>
+    100 * sheet.moves.moves.filter((move) => move.side === side).length +
+    sheet.readings.filter(({ name, verdict }) => verdict === 'outside' && name.includes(` ${side} `)).length
   const drawn = sheet.corners.map((corner) => corner.side)
-  return [...drawn].sort((a, b) => turns(b) - turns(a))[0] ?? 'left'
+  return [...drawn].sort((a, b) => weight(b) - weight(a))[0] ?? 'left'
 }
 
 /** The Angles sheet: readings, moves, reach map, corner, clamp pose. */

@@ -12,11 +12,7 @@ export function Moves({ moves }: { moves: SheetMoves }) {
       {moves.outOfReach.length > 0 && (
         <div className="moves-out">
           <h3>Out of reach</h3>
-          <ul>
-            {moves.outOfReach.map((out) => (
-              <li key={`${out.reading} ${out.sentence}`}>{glued(out.sentence)}</li>
-            ))}
-          </ul>
+          <p>{glued(moves.sentence)}</p>
         </div>
       )}
       <ol className="moves">
