@@ -24,7 +24,7 @@ const FOLDED = 1e-3
 const FEW = 4
 /** A part of another shape this small against the whole acts as a normal one. */
 const SMALL = 0.03
-const CELLS = 1024
+const CELLS = 2048
 const REACH = 8
 const FEWEST_NODES = 16
 const MOST_NODES = 256

@@ -32,7 +32,7 @@ law(
   },
 )
 
-// The grid's cells are 0.012 u wide, which moves a corner of the density by no more than 5e-4 of the half-width.
+// On the grid of 2048 cells the distribution function is held to 1e-4; where it is flat a quantile wanders more.
 law('ME3 one triangle: a(1 − √(1 − p))', fc.tuple(size, share), ([a, p]) =>
   near(halfWidth(triangular(a, 'a'), p), a * (1 - Math.sqrt(1 - p)), { abs: 5e-4 * a }),
 )
@@ -51,7 +51,7 @@ law('ME3 two boxes: the trapezium', fc.tuple(size, size, share), ([a, b, p]) => 
   const [big, small] = [Math.max(a, b), Math.min(a, b)]
   const flat = (big - small) / big
   const want = p <= flat ? p * big : a + b - Math.sqrt(4 * a * b * (1 - p))
-  return near(halfWidth(m, p), want, { abs: 5e-4 * (a + b) })
+  return near(errorDistribution(m).cdf(want), (1 + p) / 2, { abs: 1e-4 })
 })
 
 law(
