@@ -17,6 +17,8 @@ export interface Hand {
   readonly seenFrom: string
   /** Clock angle of an eccentric's mark before and after, rad clockwise from 12 o'clock; null for others. */
   readonly dial: { readonly from: number; readonly to: number } | null
+  /** Which way it is turned, seen from `seenFrom`; null when nothing is turned. */
+  readonly looks: Looks | null
   /** "within 10° of its end" and the like; empty when there is none. */
   readonly warning: string
 }
@@ -50,7 +52,7 @@ export function handOf(adjuster: Adjuster, side: Side, turning: Turning): Hand {
 }
 
 function words(adjuster: Adjuster, side: Side, turning: Turning): Omit<Hand, 'warning'> {
-  const none = { amount: 'stays', how: '', seenFrom: '', dial: null }
+  const none = { amount: 'stays', how: '', seenFrom: '', dial: null, looks: null }
   const still = Math.abs(turning.to - turning.from) < adjuster.step * 1e-6
   switch (adjuster.kind) {
     case 'eccentric':
@@ -82,6 +84,7 @@ function eccentricHand(
     how: !dial ? '' : a === b ? `stays close to ${a} o'clock` : `from ${a} to ${b} o'clock`,
     seenFrom: seen(washer.seenFrom),
     dial,
+    looks: still ? null : looks,
   }
 }
 
@@ -96,6 +99,7 @@ function threadHand(rod: TieRodThread, side: Side, { from, to }: Turning): Omit<
     how: `turn the ${what} ${looks}${top ? `: its top goes to the ${top}` : ''}`,
     seenFrom: seen(rod.seenFrom),
     dial: null,
+    looks,
   }
 }
 
@@ -123,6 +127,7 @@ function shimHand(pack: ShimPack, { from, to }: Turning): Omit<Hand, 'warning'> 
     how: `pack from ${millimetres(from)} to ${millimetres(to)}${bolts}`,
     seenFrom: '',
     dial: null,
+    looks: null,
   }
 }
 
@@ -134,6 +139,7 @@ function slotHand(bolt: SlottedBolt, { from, to }: Turning): Omit<Hand, 'warning
     how: `tip the top of the wheel ${out ? 'out' : 'in'} until the slotted bolt has moved by that much`,
     seenFrom: seen(bolt.seenFrom),
     dial: null,
+    looks: null,
   }
 }
 

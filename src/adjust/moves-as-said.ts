@@ -3,7 +3,7 @@ import type { Axis } from './axis.ts'
 import { type Candidate, chanceOf } from './candidate.ts'
 import { exactOffsets } from './exact-offsets.ts'
 import { handOf } from './hand-of.ts'
-import { jobOf } from './job-of.ts'
+import { jobOfAxis } from './job-of-axis.ts'
 import type { Judge } from './judge.ts'
 import { moveNoises, type NamedNoise } from './move-noises.ts'
 import type { Foreseen, Move, Moves } from './moves-answer.ts'
@@ -41,7 +41,7 @@ export function movesAnswer(space: SearchSpace, judge: Judge, outcome: Outcome):
       end: space.ends[axis.wheel >> 1]!,
       side,
       adjuster,
-      job: jobOf(axis.adjuster, space.surfaces[axis.wheel]!, axis.column),
+      job: jobOfAxis(space, axis),
       from: base,
       to,
       known,

@@ -1,5 +1,5 @@
 import type { Axis } from './axis.ts'
-import { jobOf } from './job-of.ts'
+import { jobOfAxis } from './job-of-axis.ts'
 import type { SearchSpace } from './search-space.ts'
 
 /**
@@ -12,7 +12,7 @@ export function orderOfMoves(space: SearchSpace, first: Axis, second: Axis): num
   const jobs = ['caster', 'camber', 'toe']
   const rank = (axis: Axis) => [
     space.ends[axis.wheel >> 1] === 'rear' ? 0 : 1,
-    jobs.indexOf(jobOf(axis.adjuster, space.surfaces[axis.wheel]!, axis.column)),
+    jobs.indexOf(jobOfAxis(space, axis)),
     axis.wheel % 2,
     axis.column,
   ]

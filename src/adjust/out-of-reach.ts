@@ -2,7 +2,7 @@ import type { ReadingName } from '../linkage/index.ts'
 import type { Aim } from './aim.ts'
 import type { FaultKind } from './fault-kinds.ts'
 import { faultKindsFor } from './fault-kinds-for.ts'
-import { jobOf } from './job-of.ts'
+import { jobOfAxis } from './job-of-axis.ts'
 import { rowChanges } from './row-changes.ts'
 import type { SearchSpace } from './search-space.ts'
 
@@ -116,8 +116,5 @@ const hangsOn = (row: SearchSpace['rows'][number], other: SearchSpace['rows'][nu
 
 function serves(space: SearchSpace, j: number, i: number): boolean {
   const { name } = space.rows[i]!
-  const { adjuster, wheel, column } = space.axes[j]!
-  return (
-    name.includes('toe') || name === 'thrust' || jobOf(adjuster, space.surfaces[wheel]!, column) !== 'toe'
-  )
+  return name.includes('toe') || name === 'thrust' || jobOfAxis(space, space.axes[j]!) !== 'toe'
 }

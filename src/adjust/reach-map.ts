@@ -95,7 +95,9 @@ export function reachMap({ wheel, now, moves = [], after }: ReachTask): ReachMap
     path.push({ at: [after.camber.value, after.caster.value], label: last.label, ellipse: ellipseOf(after) })
   }
 
-  const turning = wheel.adjusters.flatMap((adjuster, j) => (jobOf(adjuster, surface, j) === 'toe' ? [] : [j]))
+  const turning = wheel.adjusters.flatMap((adjuster, j) =>
+    jobOf(adjuster, surface, j, wheel.adjusters) === 'toe' ? [] : [j],
+  )
   return { outline: outlineOf(wheel, turning, present, surface.slope, at), path }
 }
 

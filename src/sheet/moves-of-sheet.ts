@@ -29,6 +29,7 @@ function sheetMove({ order, adjuster, side, end, from, to, hand }: Move): SheetM
     from,
     to,
     dial: hand.dial,
+    looks: hand.looks,
     warning: hand.warning,
   }
 }

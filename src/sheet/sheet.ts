@@ -82,8 +82,8 @@ export interface SheetMove {
   readonly to: number
   /** For an eccentric: clock angle of its mark as the person sees it, rad clockwise from 12 o'clock. */
   readonly dial: { readonly from: number; readonly to: number } | null
-  /** Which way the hand turns it, seen from `seenFrom`; absent when nothing is turned or it is not known. */
-  readonly looks?: 'clockwise' | 'anticlockwise'
+  /** Which way the hand turns it, seen from `seenFrom`; null when nothing is turned. */
+  readonly looks: 'clockwise' | 'anticlockwise' | null
   /** "within 10° of its end" and the like; empty when there is none. */
   readonly warning: string
 }

@@ -70,6 +70,18 @@ describe('port unit 07', () => {
     expect(kinds.lastIndexOf('eccentric')).toBeLessThan(kinds.indexOf('thread'))
   })
 
+  test('both eccentrics of a wheel open the reach map, though one changes toe most', () => {
+    for (const { outline } of sheet.reach) {
+      const area = outline.reduce((sum, [x, y], i) => {
+        const [u, v] = outline[(i + 1) % outline.length]!
+        return sum + (x * v - u * y) / 2
+      }, 0)
+      // more than half a degree of camber by half a degree of caster
+      expect(Math.abs(area)).toBeGreaterThan(((0.5 * Math.PI) / 180) ** 2)
+    }
+    for (const move of sheet.moves.moves) expect(move.looks).toMatch(/clockwise/)
+  })
+
   test('SH4 a correction changes what it touches and no others', () => {
     const camber = row(sheet, 'front left camber')
     const [input] = camber.inputs

@@ -2,7 +2,6 @@ import type { SheetMove } from '../../../sheet/index.ts'
 import { Arrow } from '../../drawing/arrow.tsx'
 import { Balloon } from '../../drawing/balloon.tsx'
 import './part-drawing.css'
-import { turnSense } from './turn-sense.ts'
 
 const disc = 40
 const offset = 9
@@ -16,7 +15,7 @@ const dialAt = (clock: number, radius: number) =>
 /** The washer seen from its side between its two stops: mark and hole now in ink, then in blue. */
 export function EccentricDrawing({ move }: { move: SheetMove }) {
   const { dial } = move
-  const sense = turnSense(move)
+  const sense = move.looks
   // Without a known mark the turn itself is still drawn, from the top.
   const amount = Math.abs(move.to - move.from) * (sense === 'anticlockwise' ? -1 : 1)
   const turn = dial

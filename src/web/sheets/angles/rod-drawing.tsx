@@ -2,7 +2,6 @@ import type { SheetMove } from '../../../sheet/index.ts'
 import { Arrow } from '../../drawing/arrow.tsx'
 import { Balloon } from '../../drawing/balloon.tsx'
 import './part-drawing.css'
-import { turnSense } from './turn-sense.ts'
 
 const flats = Array.from({ length: 6 }, (_, i) => {
   const t = ((i + 0.5) * Math.PI) / 3
@@ -14,7 +13,7 @@ export function RodDrawing({ move }: { move: SheetMove }) {
   const longer = move.to > move.from
   const colour = 'var(--blue)'
   const r = 25
-  const sense = turnSense(move)
+  const sense = move.looks
   const clockwise = sense === 'clockwise'
   // The turn: from 8 over 12 to 4 o'clock, or the other way about.
   const [a, b] = clockwise ? [-2.6, -0.35] : [-0.54, -2.79]
