@@ -1,11 +1,19 @@
 // Long form of the honesty checks: 20,000 simulated vehicles per method and quantity, instead of a few hundred.
-//   node scripts/soak.mjs [seed [draws]]
+//   npm run soak -- [seed [draws]]
 import { spawnSync } from 'node:child_process'
+import { join } from 'node:path'
+import { root, setUp } from './set-up.mjs'
+
+setUp()
 
 const [seed = '20261125', draws = '20000'] = process.argv.slice(2)
-const { status } = spawnSync('npx', ['vitest', 'run', 'test/honest', '--testTimeout=3600000'], {
-  stdio: 'inherit',
-  env: { ...process.env, AXLEWRIGHT_SOAK: '1', AXLEWRIGHT_SEED: seed, AXLEWRIGHT_DRAWS: draws },
-  shell: process.platform === 'win32',
-})
+const { status } = spawnSync(
+  process.execPath,
+  [join(root, 'node_modules', 'vitest', 'vitest.mjs'), 'run', 'test/honest', '--testTimeout=3600000'],
+  {
+    stdio: 'inherit',
+    env: { ...process.env, AXLEWRIGHT_SOAK: '1', AXLEWRIGHT_SEED: seed, AXLEWRIGHT_DRAWS: draws },
+    cwd: root,
+  },
+)
 process.exit(status ?? 1)

@@ -27,7 +27,7 @@ check('types, pure rooms', bin('tsc'), ['-p', 'tsconfig.json'])
 check('types, edges and tests', bin('tsc'), ['-p', 'tsconfig.edge.json'])
 check('lint and format', bin('biome'), ['ci', '--error-on-warnings', '.'])
 check('walls of the house', bin('depcruise'), ['--config', '.dependency-cruiser.cjs', 'src'], sawModules)
-check('nothing unused', bin('knip'), ['--no-progress', '--exclude', 'dependencies,unlisted,binaries'])
+check('nothing unused', bin('knip'), ['--no-progress'])
 for (const script of ['generated.mjs', 'doc-comments.mjs'])
   if (existsSync(join(root, 'scripts', script)))
     check(script === 'generated.mjs' ? 'generated files are current' : 'doc comments', process.execPath, [

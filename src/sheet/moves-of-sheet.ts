@@ -44,5 +44,5 @@ export function predictedNumber(foreseen: Foreseen | undefined, units: UnitChoic
 const stillness = 8.7e-5
 
 /** Whole percent, never surer than the draws are. @source definition */
-export const chanceText = (chance: number): string =>
+const chanceText = (chance: number): string =>
   chance > 0.99 ? 'more than 99 %' : chance < 0.01 ? 'less than 1 %' : `${Math.round(chance * 100)} %`
