@@ -42,9 +42,15 @@ mkdirSync(out, { recursive: true })
 const report = join(out, 'vitest.json')
 rmSync(report, { force: true })
 const only = process.argv.slice(2)
-spawnSync(
+const run = spawnSync(
   bin('vitest'),
-  ['run', '--reporter=dot', '--reporter=json', `--outputFile.json=${report}`, ...only],
+  [
+    'run',
+    `--reporter=${join(root, 'scripts', 'room-reporter.mjs')}`,
+    '--reporter=json',
+    `--outputFile.json=${report}`,
+    ...only,
+  ],
   { cwd: root, stdio: ['ignore', 'inherit', 'inherit'] },
 )
 
@@ -85,6 +91,10 @@ if (!existsSync(report)) {
   for (const [room, t] of [...rooms].sort())
     console.log(`${room.padEnd(14)} ${String(t.tests).padStart(6)} ${t.seconds.toFixed(1).padStart(10)}`)
   console.log(`\nvalues from outside: ${[...values].map(([k, n]) => `${n} ${k}`).join(', ') || 'none yet'}`)
+}
+if (run.status !== 0 && counts.failed === 0) {
+  console.log(`FAIL the test runner ended with ${run.status ?? run.signal} although no test failed`)
+  counts.failed++
 }
 console.log(`whole run: ${((Date.now() - started) / 1000).toFixed(0)} s`)
 console.log(`${counts.passed} passed, ${counts.failed} failed, ${counts.skipped} skipped`)
