@@ -1,7 +1,7 @@
-import type { Aim } from './aim.ts'
+import { axesToTouch } from './axes-to-touch.ts'
 import { type Candidate, judgedCandidate, leastSure } from './candidate.ts'
+import type { FewestTask } from './fewest-task.ts'
 import { isNearEnd } from './is-near-end.ts'
-import type { Judge } from './judge.ts'
 import { onSteps } from './on-steps.ts'
 import { rowChanges } from './row-changes.ts'
 import type { SearchSpace } from './search-space.ts'
@@ -19,17 +19,6 @@ const doubt = 0.1
 /** Chances this near one another are alike: two standard deviations of 2000 draws. @source own choice */
 const sameChance = 0.01
 
-/** What a search for the fewest adjusters needs to know. */
-export interface FewestTask {
-  readonly space: SearchSpace
-  readonly judge: Judge
-  readonly aims: readonly (Aim | null)[]
-  readonly offsets: Float64Array
-  /** Rows that count. */
-  readonly judged: readonly number[]
-  readonly threshold: number
-}
-
 /**
  * The fewest adjusters that do: the smallest set whose settings bring the judged rows inside with the
  * threshold's probability, else the smallest within 0.02 of all adjusters together. A set that leaves an
@@ -39,10 +28,10 @@ export interface FewestTask {
  * @source own derivation: docs/methods/moves.md
  */
 export function fewestAdjusters(task: FewestTask): Candidate {
-  const all = [...task.space.axes.keys()]
+  const all = axesToTouch(task)
   const full = made(task, all, 0)!
   const goal = Math.min(task.threshold, full.chance - margin)
-  if (all.length > everySet) return letGo(task, full, goal)
+  if (all.length > everySet) return letGo(task, all, { full, goal })
   const needed = setsNeeded(task, goal)
   const atEnd: { size: number; one: Candidate }[] = []
   for (let size = 1; size < all.length; size++) {
@@ -100,9 +89,13 @@ function endsReached(space: SearchSpace, { settings }: Candidate): number {
 }
 
 /** From all adjusters downward: the one whose loss costs least goes, as long as the goal is still met. */
-function letGo(task: FewestTask, full: Candidate, goal: number): Candidate {
+function letGo(
+  task: FewestTask,
+  all: readonly number[],
+  { full, goal }: { readonly full: Candidate; readonly goal: number },
+): Candidate {
   let best = full
-  let touched: readonly number[] = [...task.space.axes.keys()]
+  let touched = all
   while (touched.length > 1) {
     const good = touched
       .map((gone) => touched.filter((j) => j !== gone))

@@ -171,6 +171,8 @@ describe('port unit 12', () => {
     const out = sheet.moves.outOfReach.find((o) => o.reading === 'front right camber')!
     expect((out.by * 180) / Math.PI).toBeGreaterThan(0.3)
     expect(sheet.moves.sentence).toMatch(/before turning/)
+    // AD19: what can be set meanwhile is toe, and toe is set by tie rods
+    expect(sheet.moves.moves.map((m) => m.kind)).toEqual(sheet.moves.moves.map(() => 'thread'))
     expect(sheet.advice.join(' ')).toMatch(/included angles differ/)
     expect(sheetFrom(demoSources('07')).advice.join(' ')).not.toMatch(/included angles differ/)
   })
