@@ -6,7 +6,8 @@ import type { SheetReading } from './sheet.ts'
 import { whyOf } from './why-of.ts'
 
 /**
- * What decides the least proven reading, and which single improvement would shrink it most.
+ * What no reading by this method could prove, what decides the least proven reading, and which single
+ * improvement would shrink it most.
  *
  * @source own derivation: docs/methods/uncertainty.md
  */
@@ -19,7 +20,16 @@ export function sheetAdvice(
     .filter((row) => row.verdict === 'inside, not proven' || row.verdict === 'outside, not proven')
     .sort((a, b) => Math.abs(a.probability! - 0.5) - Math.abs(b.probability! - 0.5))
   const [first] = open
-  if (!first) return []
+  const rough = rows
+    .filter((row) => row.provable === false)
+    .map((row) => `${row.label.toLowerCase()}, ${row.of}`)
+  const tooRough =
+    rough.length > 0
+      ? [
+          `Too rough for its limits, wherever it lies: ${rough.join('; ')}. Turning adjusters will not prove it; a better reading will.`,
+        ]
+      : []
+  if (!first) return tooRough
   const measured = said.readings[first.name]!.measured
   const [largest] = whyOf(said.readings[first.name]!, units).shares
   const what = `${first.label.toLowerCase()}, ${first.of}`
@@ -31,5 +41,5 @@ export function sheetAdvice(
   const gain = best
     ? ` ${best.sentence} That would bring ${shown((high - low) / 2)} to ${shown(best.spreadThen)}.`
     : ''
-  return [`Least sure: ${what} (${first.verdict}).${share}${gain}`]
+  return [...tooRough, `Least sure: ${what} (${first.verdict}).${share}${gain}`]
 }

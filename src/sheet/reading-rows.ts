@@ -53,6 +53,7 @@ function row(name: ReadingName, reading: RoundReading, task: RowsTask): SheetRea
     limit: limit ? { ...limit, source: task.limitSource } : null,
     probability: decision?.probability ?? null,
     verdict: decision?.verdict ?? 'no limit',
+    provable: decision?.provable ?? null,
     predicted: predictedNumber(
       task.foreseen.find((one) => one.name === name),
       units,

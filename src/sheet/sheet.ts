@@ -53,6 +53,8 @@ export interface SheetReading extends SheetNumber {
   /** Probability to be inside the limit; null without one. */
   readonly probability: number | null
   readonly verdict: Verdict
+  /** False: even in the very middle of its limits it would not be proven; this method is too rough for them. */
+  readonly provable: boolean | null
   /** Where the moves would bring it; null when no move is advised or it does not change. */
   readonly predicted: SheetNumber | null
   /** What it would be at the sheet's ride height, when it was read at another. */

@@ -121,6 +121,21 @@ describe('port unit 07', () => {
     expect(empty.next.sentence).toMatch(/read/)
   })
 
+  test('SH10 a method that is too rough for the limits says so, wherever the reading lies', () => {
+    const tight = structuredClone(sources.spec!) as {
+      limits: Record<string, { low: unknown; high: unknown }>
+    }
+    tight.limits['front caster'] = {
+      ...tight.limits['front caster'],
+      low: { value: 0.05, text: '2.86°' },
+      high: { value: 0.052, text: '2.98°' },
+    }
+    const strict = sheetFrom({ ...sources, spec: tight as unknown as NonNullable<SheetSources['spec']> })
+    expect(row(strict, 'front left caster').provable).toBe(false)
+    expect(strict.advice.join(' ')).toMatch(/Too rough for its limits.*caster, left front/)
+    expect(sheet.readings.every((r) => r.provable)).toBe(true)
+  })
+
   test('SH7 moves turned after the readings ask for a new reading', () => {
     const entries = sheet.moves.moves.map((m) => ({
       kind: 'moved',
