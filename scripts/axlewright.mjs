@@ -3,5 +3,5 @@ import { pathToFileURL } from 'node:url'
 import { buildCommand } from './build-command.mjs'
 import { setUp } from './set-up.mjs'
 
-setUp()
+await setUp()
 await import(pathToFileURL(await buildCommand()).href)

@@ -1,7 +1,7 @@
 // `npm run bench`: set up, then time what the targets speak of, against its rivals, in one run.
 import { setUp } from './set-up.mjs'
 
-setUp()
+await setUp()
 const { register } = await import('tsx/esm/api')
 register()
 const { bench } = await import('../bench/run.ts')

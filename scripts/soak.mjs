@@ -4,7 +4,7 @@ import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
 import { root, setUp } from './set-up.mjs'
 
-setUp()
+await setUp()
 
 const [seed = '20261125', draws = '20000'] = process.argv.slice(2)
 const { status } = spawnSync(

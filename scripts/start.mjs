@@ -34,7 +34,7 @@ const listen = (server, port) =>
   })
 
 const asked = portAsked()
-setUp()
+await setUp()
 const { buildPage } = await import('./build-page.mjs')
 let pageFolder
 try {

@@ -5,7 +5,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs'
 import { join, relative, sep } from 'node:path'
 import { root, setUp } from './set-up.mjs'
 
-setUp()
+await setUp()
 const bin = (name) => join(root, 'node_modules', '.bin', name)
 const started = Date.now()
 const checks = []
