@@ -8,11 +8,13 @@ import type { Kit } from './kit-schema.ts'
  * @source definition
  */
 export function instrumentsOf(kit: Kit): readonly Instrument[] {
-  return Object.entries(kit.gauges).map(([id, { calibrated: _, remark: __, ...gauge }]) => {
-    const members = Object.entries(gauge).map(([name, member]) => [
-      name,
-      typeof member === 'object' ? member.value : member,
-    ])
-    return { id, ...Object.fromEntries(members) } as Instrument
-  })
+  return Object.entries(kit.gauges).map(
+    ([id, { calibrated: _, calibrationDue: __, remark: ___, ...gauge }]) => {
+      const members = Object.entries(gauge).map(([name, member]) => [
+        name,
+        typeof member === 'object' ? member.value : member,
+      ])
+      return { id, ...Object.fromEntries(members) } as Instrument
+    },
+  )
 }

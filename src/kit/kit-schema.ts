@@ -15,6 +15,7 @@ import {
 const owned = {
   name: words,
   calibrated: moment.optional(),
+  calibrationDue: moment.optional().describe('The day up to which its calibration counts.'),
   remark: words.optional(),
 }
 
@@ -101,6 +102,26 @@ export const kitSchema = z.strictObject({
   wrenches: z.record(nameText, wrench).optional(),
   adapters: z.record(nameText, z.strictObject({ ...owned, offset: typedPositive })).optional(),
   spanners: z.array(typedPositive).optional(),
+  sockets: z.array(typedPositive).optional(),
+  thresholds: z
+    .strictObject({
+      inside: typedShare
+        .optional()
+        .describe('How probable "inside" must be before it is called that: at least 50 % and below 100 %.'),
+      jurisdiction: words.optional().describe('Whose inspection rules apply where the workshop stands.'),
+      wear: z
+        .array(
+          z.strictObject({
+            what: words,
+            jointKind: words.optional().describe('The kind of joint in the corner model it is meant for.'),
+            limit: typedPositive,
+            source: words,
+          }),
+        )
+        .optional()
+        .describe('The workshop’s own limits of wear; they go before the public ones.'),
+    })
+    .optional(),
   gauges: z.record(nameText, gauge),
   supports: z
     .record(

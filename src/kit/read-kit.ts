@@ -1,4 +1,5 @@
 import { fieldPath, type Problem, type Reading, readFile, readPart, type Seen } from '../corner/index.ts'
+import { thresholdFaults } from '../spec/index.ts'
 import { type Kit, type KitFile, kitSchema, wrenchRange } from './kit-schema.ts'
 
 /**
@@ -9,11 +10,11 @@ import { type Kit, type KitFile, kitSchema, wrenchRange } from './kit-schema.ts'
  * @example readKit({ format: 1 }).ok // false
  */
 export function readKit(json: unknown): Reading<Kit> {
-  return readFile(json, kitSchema, 'kit', scalesInOrder)
+  return readFile(json, kitSchema, 'kit', inOrder)
 }
 
-function scalesInOrder(file: Seen<KitFile>): readonly Problem[] {
-  return Object.entries(file?.wrenches ?? {}).flatMap(([id, wrench]): Problem[] => {
+function inOrder(file: Seen<KitFile>): readonly Problem[] {
+  const scales = Object.entries(file?.wrenches ?? {}).flatMap(([id, wrench]): Problem[] => {
     const path = ['wrenches', id, 'range']
     const read = readPart(wrench?.range, wrenchRange, path)
     if (!read.ok || read.value[0].value < read.value[1].value) return []
@@ -25,4 +26,5 @@ function scalesInOrder(file: Seen<KitFile>): readonly Problem[] {
       },
     ]
   })
+  return [...scales, ...thresholdFaults(file?.thresholds?.inside, 'thresholds.inside')]
 }

@@ -1,5 +1,6 @@
 import { fieldPath, type Problem, readPart, type Seen } from '../corner/index.ts'
 import { rangeSchemas, type SpecFile } from './spec-schema.ts'
+import { thresholdFaults } from './threshold-faults.ts'
 
 interface Quantity {
   readonly text: string
@@ -32,6 +33,7 @@ export function endsInOrder(file: Seen<SpecFile>): readonly Problem[] {
         right: 'a value inside the limits, or none',
       })
   }
+  found.push(...thresholdFaults(file?.thresholds?.inside, 'thresholds.inside'))
   for (const [key, limit] of Object.entries(file?.limits ?? {}))
     check(['limits', key], limit, key.includes('toe') ? 'toeLimit' : 'angleLimit')
   for (const end of ['front', 'rear'] as const) {

@@ -8,6 +8,7 @@ import {
   typedDistance,
   typedPositive,
   typedPressure,
+  typedShare,
   typedToe,
   typedTorque,
   words,
@@ -58,6 +59,10 @@ const wear = z.strictObject({
   jurisdiction: words.describe('Whose rule it is: another country’s differs.'),
   steering: words.optional(),
   wheelDiameter: typedPositive.optional(),
+  whose: z
+    .enum(['the workshop', 'the maker', 'the inspection'])
+    .optional()
+    .describe('Whose limit it is; the workshop’s own goes before the others.'),
   source: words,
 })
 
@@ -91,6 +96,14 @@ export const specSchema = z.strictObject({
   pressures: z.strictObject({ front: typedPressure, rear: typedPressure }).optional(),
   tightening: z.strictObject({ front: perJoint, rear: perJoint }).optional(),
   wear: z.array(wear).optional(),
+  thresholds: z
+    .strictObject({
+      inside: typedShare.describe(
+        'How probable "inside" must be before it is called that: at least 50 % and below 100 %.',
+      ),
+    })
+    .optional()
+    .describe('Where this vehicle asks for more than the workshop’s kit says.'),
   reTighten: z.array(z.strictObject({ what: words, after: typedDistance })).optional(),
 })
 
