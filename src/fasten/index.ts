@@ -1,0 +1,21 @@
+export { bearingDiameter } from './bearing-diameter.ts'
+export type { FastenRefusal } from './fasten-refusal.ts'
+export { type FrictionJob, forceLever } from './force-lever.ts'
+export { type Friction, frictionOf, type ThreadCondition } from './friction.ts'
+export { type NutFactor, nutFactors, preloadByNutFactor, torqueByNutFactor } from './nut-factor.ts'
+export { parseThread } from './parse-thread.ts'
+export { type Preload, type PreloadJob, preloadOf, torqueFor } from './preload.ts'
+export { type Strength, strengthOf, strengths } from './strength.ts'
+export type { Thread } from './thread.ts'
+export { type ThreadLoads, threadLoads } from './thread-loads.ts'
+export { threadTable } from './thread-table.ts'
+export {
+  type Scatter,
+  scattered,
+  scatterOf,
+  type TighteningMethod,
+  tighteningFactor,
+} from './tightening-scatter.ts'
+export { type TurnJob, turnForPreload } from './turn-for-preload.ts'
+export { checkTypedTorque, type TypedTorque, type TypedTorqueCheck } from './typed-torque.ts'
+export { type YieldJob, yieldPreload } from './yield-preload.ts'
