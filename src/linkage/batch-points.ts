@@ -1,5 +1,6 @@
 import { type Metre, Refusal } from '../quantity/index.ts'
 import { axisPlaces, batchFlag, batchStride, writeState } from './batch-row.ts'
+import { hingeState } from './hinge-pose.ts'
 import { partsOf } from './layout-parts.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
 import type { Mechanism } from './mechanism.ts'
@@ -63,6 +64,7 @@ export function batchPoints(
   const start = found.state
   const shifts = new Float64Array(plan.spreads.length)
   const normals = normalBlock(seed)
+  const hinge = m.points.layout === 'semi-trailing arm'
   let answered = 0
   for (let i = 0; i < draws; i++) {
     const at = batchStride * i
@@ -72,7 +74,11 @@ export function batchPoints(
     packForm(kernel, form)
     state.set(start)
     for (let j = 0; j < 3; j++) state[j] = start[j]! + shifts[plan.hub + j]!
-    if (newtonSettle(kernel, state, rackInner(kernel) + rack)) {
+    const hinged = hinge && hingeState(m, form, start[2]! + shifts[plan.hub + 2]!)
+    if (hinged) {
+      writeState(out, at, hinged, form, spin, axis)
+      answered++
+    } else if (!hinge && newtonSettle(kernel, state, rackInner(kernel) + rack)) {
       writeState(out, at, state, form, spin, axis)
       answered++
     } else {
@@ -98,7 +104,10 @@ interface DrawPlan {
 
 function drawPlan(m: Mechanism, spread: PointDraws['spread']): DrawPlan {
   const parts = partsOf(m.points.layout)
-  const names = [...parts.body, ...parts.knuckle.filter((name) => name !== 'strutTop')]
+  const names = [
+    ...parts.body,
+    ...parts.knuckle.filter((name) => !['strutTop', 'eyeFront', 'eyeRear'].includes(name)),
+  ]
   const size = (name: string): number => (typeof spread === 'number' ? spread : (spread[name] ?? 0))
   const unknown =
     typeof spread === 'number' ? [] : Object.keys(spread).filter((name) => !names.includes(name))
@@ -112,6 +121,17 @@ function drawPlan(m: Mechanism, spread: PointDraws['spread']): DrawPlan {
       remedy: `Use the points ${names.join(', ')}.`,
     })
   const place = (name: string): number => 3 * names.indexOf(name)
+  if (m.points.layout === 'semi-trailing arm')
+    return {
+      spreads: Float64Array.from(sizes.flatMap((s) => [s, s, s])),
+      // its front eye is held by three links that move with the bush
+      outer: new Int32Array(3).fill(place('innerFront')),
+      inner: new Int32Array(3).fill(place('innerFront')),
+      hub: place('wheelCentre'),
+      strut: place('innerFront'),
+      top: place('innerRear'),
+      legs: 3,
+    }
   return {
     spreads: Float64Array.from(sizes.flatMap((s) => [s, s, s])),
     outer: Int32Array.from(parts.legs, (leg) => place(leg.outer)),

@@ -6,7 +6,7 @@ export const batchStride = 8
 /** The last number of an answer. @source definition */
 export const batchFlag = { answered: 0, unreachable: 1 } as const
 
-/** Where a joint axis finds its ends in the numbers of a form; null for a five-link. */
+/** Where a joint axis finds its ends in the numbers of a form; null where there is no joint axis. */
 export interface AxisPlaces {
   readonly lower: number
   /** Place of the upper end: a knuckle point, or the strut's top mount on the body. */
@@ -16,7 +16,7 @@ export interface AxisPlaces {
 
 /** Places of the joint axis' ends in the form of a mechanism. */
 export const axisPlaces = (m: Mechanism): AxisPlaces | null =>
-  m.points.layout === 'five-link'
+  m.points.layout === 'five-link' || m.points.layout === 'semi-trailing arm'
     ? null
     : m.facts.strut
       ? { lower: 0, upper: bodyAt + 9, strut: true }

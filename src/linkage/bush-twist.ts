@@ -1,4 +1,5 @@
 import { type Radian, rad } from '../quantity/index.ts'
+import { bumpSense } from './bump-sense.ts'
 import { partsOf } from './layout-parts.ts'
 import type { Mechanism } from './mechanism.ts'
 import type { Pose } from './pose.ts'
@@ -26,7 +27,8 @@ export function bushTwist(
     const axis = unit(minus(bodyPoint(m, arm.frontInner), rear))
     const u = minus(from.points[arm.outer]!, rear)
     const v = minus(to.points[arm.outer]!, rear)
-    const angle = Math.atan2(dot(axis, cross(u, v)), dot(u, v) - dot(u, axis) * dot(v, axis))
+    const angle =
+      bumpSense(m.points) * Math.atan2(dot(axis, cross(u, v)), dot(u, v) - dot(u, axis) * dot(v, axis))
     twist[arm.frontInner] = rad(angle)
     twist[arm.rearInner] = rad(angle)
   }

@@ -1,7 +1,8 @@
 import { Refusal } from '../quantity/index.ts'
+import { checkEyes, checkLift } from './check-hinge.ts'
 import { designPoint, partsOf } from './layout-parts.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
-import type { CornerPoints, Displacement, Point } from './points.ts'
+import type { AnyCornerPoints, Displacement, Point } from './points.ts'
 import { cross, dot, minus, norm, unit } from './vector.ts'
 
 /** Shorter than this is no length, m. */
@@ -50,16 +51,21 @@ function checkNumber(value: unknown, at: string): void {
 }
 
 /** Right names, right kinds, right counts. */
-function checkShape(points: CornerPoints): void {
+function checkShape(points: AnyCornerPoints): void {
   if (typeof points !== 'object' || points === null)
     no('bad-input', 'points', 'There are no points.', 'Give the points of the corner.')
   const parts = partsOf(points.layout)
-  if (!Object.hasOwn({ 'double wishbone': 1, strut: 1, 'five-link': 1 }, String(points.layout)))
+  if (
+    !Object.hasOwn(
+      { 'double wishbone': 1, strut: 1, 'five-link': 1, 'semi-trailing arm': 1 },
+      String(points.layout),
+    )
+  )
     no(
       'bad-input',
       'layout',
       `"${String(points.layout)}" is no layout that can be computed.`,
-      'Choose double wishbone, strut or five-link.',
+      'Choose double wishbone, strut, five-link or semi-trailing arm.',
       String(points.layout),
     )
   if (points.layout === 'five-link') {
@@ -95,7 +101,7 @@ function checkShape(points: CornerPoints): void {
 }
 
 /** Names of a displacement exist in this layout, and its values are points or numbers. */
-function checkDisplacement(points: CornerPoints, by: Displacement): void {
+function checkDisplacement(points: AnyCornerPoints, by: Displacement): void {
   const parts = partsOf(points.layout)
   const known = { body: parts.body, knuckle: parts.knuckle, length: parts.legs.map((leg) => leg.name) }
   for (const group of ['body', 'knuckle', 'length'] as const)
@@ -115,16 +121,18 @@ function checkDisplacement(points: CornerPoints, by: Displacement): void {
 }
 
 /** Where a named point lies at design, displaced. */
-function placeOf(points: CornerPoints, by: Displacement, name: string): Point {
+function placeOf(points: AnyCornerPoints, by: Displacement, name: string): Point {
   const [x, y, z] = designPoint(points, name)
   const [dx, dy, dz] = by.body?.[name] ?? by.knuckle?.[name] ?? [0, 0, 0]
   return [x + dx, y + dy, z + dz]
 }
 
 /** Links have a length, arms an axis and a radius. */
-function checkLengths(points: CornerPoints, by: Displacement): void {
+function checkLengths(points: AnyCornerPoints, by: Displacement): void {
   const parts = partsOf(points.layout)
   const at = (name: string): Point => placeOf(points, by, name)
+  const hinged = points.layout === 'semi-trailing arm'
+  const spoken = (name: string): string => (hinged ? 'trailing arm' : `${name} arm`)
   for (const leg of parts.legs) {
     const length = norm(minus(designPoint(points, leg.inner), designPoint(points, leg.outer)))
     if (Math.min(length, length + (by.length?.[leg.name] ?? 0)) < nothing)
@@ -147,7 +155,7 @@ function checkLengths(points: CornerPoints, by: Displacement): void {
       no(
         'coincident-pivots',
         arm.frontInner,
-        `The ${arm.name} arm has no axis: its two inner pivots are one point.`,
+        `The ${spoken(arm.name)} has no axis: its two inner pivots are one point.`,
         'Measure the front and the rear pivot apart.',
       )
   if (parts.axis && norm(minus(at(parts.axis.upper), at(parts.axis.lower))) < nothing)
@@ -164,16 +172,16 @@ function checkLengths(points: CornerPoints, by: Displacement): void {
       no(
         'degenerate',
         arm.outer,
-        `The outer point of the ${arm.name} arm lies on the arm's own inner axis, so the arm cannot move it.`,
-        'Measure the outer point again.',
+        `The ${hinged ? 'wheel centre' : 'outer point'} of the ${spoken(arm.name)} lies on the arm's own inner axis, so the arm cannot move it.`,
+        'Measure this point again.',
       )
   }
 }
 
 /** The tie rod has a lever about the steering axis. The rank of the whole is checked by `mechanism`. */
-function checkLever(points: CornerPoints): void {
+function checkLever(points: AnyCornerPoints): void {
   const { axis } = partsOf(points.layout)
-  if (!axis || points.layout === 'five-link') return
+  if (!axis || points.layout === 'five-link' || points.layout === 'semi-trailing arm') return
   const lower = designPoint(points, axis.lower)
   const k = minus(designPoint(points, axis.upper), lower)
   const rod = unit(minus(points.tieInner, points.tieOuter))
@@ -188,19 +196,22 @@ function checkLever(points: CornerPoints): void {
 }
 
 /** All checks of a corner's points and of what displaces them, first fault in the order of the codes. */
-export function checkPoints(points: CornerPoints, by: Displacement): void {
+export function checkPoints(points: AnyCornerPoints, by: Displacement): void {
   checkFinite(points, '')
   checkFinite(by, '')
   checkShape(points)
   checkDisplacement(points, by)
   checkLengths(points, {})
   checkLengths(points, by)
+  if (points.layout === 'semi-trailing arm') checkEyes(points, by)
   checkLever(points)
+  if (points.layout === 'semi-trailing arm') checkLift(points)
 }
 
 /** The checks of a displacement alone, for points that are known to be sound. */
-export function checkDisplaced(points: CornerPoints, by: Displacement): void {
+export function checkDisplaced(points: AnyCornerPoints, by: Displacement): void {
   checkFinite(by, '')
   checkDisplacement(points, by)
   checkLengths(points, by)
+  if (points.layout === 'semi-trailing arm') checkEyes(points, by)
 }

@@ -32,7 +32,7 @@ const closedSize = 48
 /** Numbers of the closed form, signs of the closures as at design; null for a layout that has none. */
 export function closedNumbers(m: Mechanism): Float64Array | null {
   const { points } = m
-  if (points.layout === 'five-link') return null
+  if (points.layout === 'five-link' || points.layout === 'semi-trailing arm') return null
   const k = new Float64Array(closedSize)
   const put = (at: number, [x, y, z]: Point): void => k.set([x, y, z], at)
   const lower = circleOf(m, 'lower')

@@ -14,6 +14,7 @@ export { type NewtonKernel, newtonKernel, newtonSettle, rackInner } from './newt
 export { newtonPose } from './newton-pose.ts'
 export { type AckermannTurn, outerWheelAngle } from './outer-wheel-angle.ts'
 export type {
+  AnyCornerPoints,
   CornerPoints,
   Displacement,
   DoubleWishbone,
@@ -21,6 +22,7 @@ export type {
   FiveLink,
   FiveLinkLink,
   Point,
+  SemiTrailingArm,
   Strut,
   WheelAtDesign,
 } from './points.ts'

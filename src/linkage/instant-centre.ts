@@ -31,7 +31,7 @@ export interface InstantCentre {
 /**
  * The front-view instant centre of the wheel against the body.
  *
- * @throws {Refusal} as `poseAt`; `not-for-this-layout` for the drawing-board way on a five-link, which has no arms;
+ * @throws {Refusal} as `poseAt`; `not-for-this-layout` for the drawing-board way where there are no arm planes;
  *   `singular` when the wheel has no front-view motion to draw
  * @source own derivation: docs/methods/roll-centre.md
  * @example instantCentre(m, ride, 'instantaneous').swingArm // 1.96731 m
@@ -62,11 +62,11 @@ type Trace = readonly [a: number, b: number, c: number]
 
 function byPlanes(m: Mechanism, pose: Pose): InstantCentre {
   const how = 'drawing board'
-  if (m.points.layout === 'five-link')
+  if (m.points.layout === 'five-link' || m.points.layout === 'semi-trailing arm')
     throw new Refusal<LinkageRefusal>({
       code: 'not-for-this-layout',
       at: 'layout',
-      sentence: 'A five-link has no arm planes to draw.',
+      sentence: `A ${m.points.layout} corner has no arm planes to draw.`,
       remedy: 'Ask for the instantaneous centre.',
     })
   const x = pose.wheelCentre[0]

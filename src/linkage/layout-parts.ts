@@ -1,4 +1,4 @@
-import type { CornerPoints, Point } from './points.ts'
+import type { AnyCornerPoints, Point } from './points.ts'
 
 /** A link: its name, its body-fixed and its knuckle-fixed end. */
 interface Leg {
@@ -42,7 +42,7 @@ const lowerLegs = [
 ]
 const five = [0, 1, 2, 3, 4] as const
 
-const table: Readonly<Record<CornerPoints['layout'], LayoutParts>> = {
+const table: Readonly<Record<AnyCornerPoints['layout'], LayoutParts>> = {
   'double wishbone': {
     legs: [
       leg('upperFront', 'upperFrontInner', 'upperOuter'),
@@ -72,15 +72,30 @@ const table: Readonly<Record<CornerPoints['layout'], LayoutParts>> = {
     shown: five.map((i) => `outer${i}`),
     axis: null,
   },
+  'semi-trailing arm': {
+    legs: [],
+    arms: [{ name: 'lower', frontInner: 'innerFront', rearInner: 'innerRear', outer: 'wheelCentre' }],
+    body: ['innerFront', 'innerRear'],
+    knuckle: ['eyeFront', 'eyeRear', 'wheelCentre'],
+    shown: ['wheelCentre'],
+    axis: null,
+  },
 }
 
 /** The parts of a layout; undefined for a layout that is not known. */
-export const partsOf = (layout: CornerPoints['layout']): LayoutParts => table[layout]
+export const partsOf = (layout: AnyCornerPoints['layout']): LayoutParts => table[layout]
+
+/** Knuckle points that have no name of their own in the corner: where they lie at design. */
+const liesAt: Readonly<Record<string, string>> = {
+  strutTop: 'topMount',
+  eyeFront: 'innerFront',
+  eyeRear: 'innerRear',
+}
 
 /** A point of the corner by the name that displacements use. `strutTop` is where the top mount was at design. */
-export function designPoint(points: CornerPoints, name: string): Point {
+export function designPoint(points: AnyCornerPoints, name: string): Point {
   if (points.layout !== 'five-link' || name === 'wheelCentre')
-    return (points as unknown as Record<string, Point>)[name === 'strutTop' ? 'topMount' : name]!
+    return (points as unknown as Record<string, Point>)[liesAt[name] ?? name]!
   const link = points.links[Number(name.slice(5))]!
   return name.startsWith('inner') ? link.inner : link.outer
 }

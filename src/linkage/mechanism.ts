@@ -4,12 +4,12 @@ import { constraintRows, type RowFacts, rowsRoom } from './constraint-rows.ts'
 import { partsOf } from './layout-parts.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
 import { bodyAt, numericForm } from './numeric-form.ts'
-import type { CornerPoints, Displacement, Point } from './points.ts'
+import type { AnyCornerPoints, Displacement, Point } from './points.ts'
 import { turned } from './vector.ts'
 
 /** A corner made ready for computing. Make it with `mechanism`; the numbers inside are for this room only. @source definition */
 export interface Mechanism {
-  readonly points: CornerPoints
+  readonly points: AnyCornerPoints
   readonly displacement: Displacement
   readonly facts: RowFacts
   /** Numbers of the corner as designed, and as displaced. */
@@ -37,15 +37,16 @@ const rankFloor = 1e-9
  * @source own derivation: docs/methods/pose-of-a-corner.md
  * @example inDegrees(mechanism(points).points.camber) // -0.5
  */
-export function mechanism(points: CornerPoints, displacement: Displacement = {}): Mechanism {
+export function mechanism(points: AnyCornerPoints, displacement: Displacement = {}): Mechanism {
   checkPoints(points, displacement)
   const design = numericForm(points, {})
   const form = numericForm(points, displacement)
-  const strut = points.layout === 'strut'
+  const hinged = points.layout === 'semi-trailing arm'
+  const strut = points.layout === 'strut' || hinged
   const facts: RowFacts = {
     strut,
-    rackLeg: points.layout === 'five-link' ? points.links.findIndex((link) => link.rack) : strut ? 2 : 4,
-    across: strut ? squarest(points.topMount, points.strutLower) : 0,
+    rackLeg: rackLegOf(points),
+    across: acrossOf(points),
   }
   const home = points.wheelCentre
   const size = Math.sqrt(meanSquareLever(design, strut))
@@ -80,8 +81,18 @@ export function displaced(m: Mechanism, displacement: Displacement): Mechanism {
   }
 }
 
+function rackLegOf(points: AnyCornerPoints): number {
+  if (points.layout === 'five-link') return points.links.findIndex((link) => link.rack)
+  return points.layout === 'semi-trailing arm' ? -1 : points.layout === 'strut' ? 2 : 4
+}
+
+function acrossOf(points: AnyCornerPoints): number {
+  if (points.layout === 'strut') return squarest(points.topMount, points.strutLower)
+  return points.layout === 'semi-trailing arm' ? squarest(points.innerRear, points.innerFront) : 0
+}
+
 /** Unit spin axis at design, turned by what displaces it. */
-function spinOf({ camber, toe }: CornerPoints, { spin }: Displacement): Point {
+function spinOf({ camber, toe }: AnyCornerPoints, { spin }: Displacement): Point {
   const s0: Point = [Math.cos(camber) * Math.sin(toe), Math.cos(camber) * Math.cos(toe), -Math.sin(camber)]
   return spin ? turned(s0, spin) : s0
 }
@@ -137,7 +148,7 @@ function checkRank(facts: RowFacts, design: Float64Array, home: Point, size: num
 }
 
 /** Names that a displacement may use on this corner. @source definition */
-export function displaceable(points: CornerPoints): {
+export function displaceable(points: AnyCornerPoints): {
   readonly body: readonly string[]
   readonly knuckle: readonly string[]
   readonly length: readonly string[]

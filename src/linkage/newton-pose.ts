@@ -16,6 +16,7 @@ import { stateOf } from './rates-at.ts'
  * @example inDegrees(newtonPose(m, { travel: mm(10), rack: mm(0) }, from).toe) // 0.0057334
  */
 export function newtonPose(m: Mechanism, drive: Drive, from: Pose): Pose {
+  if (m.points.layout === 'semi-trailing arm') return poseAt(m, drive)
   const { travel, rack } = checkedDrive(drive)
   const state = stateOf(m, { ...from, travel })
   const kernel = newtonKernel(m)

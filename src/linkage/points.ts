@@ -52,14 +52,29 @@ export interface FiveLink extends WheelAtDesign {
   readonly links: readonly [FiveLinkLink, FiveLinkLink, FiveLinkLink, FiveLinkLink, FiveLinkLink]
 }
 
-/** The points of one corner at the design pose. @source definition */
+/** The points of one corner held by links, at the design pose. @source definition */
 export type CornerPoints = DoubleWishbone | Strut | FiveLink
+
+/**
+ * A trailing or semi-trailing arm: the knuckle is the arm and turns about one hinge. Of the hinge's two bushes
+ * `innerFront` is the one further forward (of a purely trailing arm: the outer one).
+ *
+ * @source definition
+ */
+export interface SemiTrailingArm extends WheelAtDesign {
+  readonly layout: 'semi-trailing arm'
+  readonly innerFront: Point
+  readonly innerRear: Point
+}
+
+/** Every corner that poses are computed of: held by links, or hinged. @source definition */
+export type AnyCornerPoints = CornerPoints | SemiTrailingArm
 
 /** What an adjuster, a fault or an error does to the points, against the design. Link lengths stay unless named. @source definition */
 export interface Displacement {
-  /** Shift of body-fixed points, m: upperFrontInner, lowerRearInner, topMount, tieInner, inner0 … */
+  /** Shift of body-fixed points, m: upperFrontInner, lowerRearInner, topMount, tieInner, inner0, innerFront … */
   readonly body?: Readonly<Record<string, Point>>
-  /** Shift of knuckle-fixed points in the knuckle's design position, m: upperOuter, tieOuter, strutLower, strutTop (the strut's own line), wheelCentre, outer0 … */
+  /** Shift of knuckle-fixed points in the knuckle's design position, m: upperOuter, tieOuter, strutLower, strutTop (the strut's own line), wheelCentre, outer0, eyeFront and eyeRear (a trailing arm's own bush eyes) … */
   readonly knuckle?: Readonly<Record<string, Point>>
   /** Added to a link's length, m: tie, upperFront, upperRear, lowerFront, lowerRear, link0 … */
   readonly length?: Readonly<Record<string, number>>

@@ -1,6 +1,7 @@
 import type { Metre } from '../quantity/index.ts'
 import { checkFinite } from './check-points.ts'
 import { type Followed, follow } from './follow.ts'
+import { hingeState } from './hinge-pose.ts'
 import type { Mechanism } from './mechanism.ts'
 import { formSize } from './numeric-form.ts'
 import type { Drive } from './points.ts'
@@ -14,7 +15,7 @@ const leastWorth = 1e-6
 
 /**
  * The pose of a corner at a travel and rack: followed without a jump from the design pose, along the straight
- * way in travel, rack and displacement, so the branch is kept.
+ * way in travel, rack and displacement, so the branch is kept. A trailing arm has a closed form and takes no rack.
  *
  * @throws {Refusal} `not-finite`; `bad-input`; `unreachable` past the fold; `degenerate` when the wheel would lie flat
  * @source own derivation: docs/methods/pose-of-a-corner.md
@@ -35,9 +36,17 @@ export function checkedDrive({ travel, rack }: Drive): { travel: Metre; rack: Me
 
 /** Follows from the design pose to a drive and the mechanism's displacement. */
 export function followTo(m: Mechanism, { travel, rack }: Drive): Followed {
-  if (travel === 0 && rack === 0 && !isDisplaced(m)) return { arrived: true, share: 0, state: designState(m) }
+  if (travel === 0 && (rack === 0 || isHinged(m)) && !isDisplaced(m))
+    return { arrived: true, share: 0, state: designState(m) }
+  if (isHinged(m)) {
+    const state = hingeState(m, m.form, m.home[2] + travel)
+    return { arrived: state !== null, share: state ? 1 : 0, state: state ?? designState(m) }
+  }
   return follow(m, wayTo(m, { travel, rack }), designState(m), 1)
 }
+
+/** Whether the knuckle is the arm itself. */
+const isHinged = (m: Mechanism): boolean => m.points.layout === 'semi-trailing arm'
 
 /** State of the design pose. */
 export const designState = (m: Mechanism): Float64Array => Float64Array.of(...m.home, 1, 0, 0, 0)

@@ -1,4 +1,5 @@
 import { metre, type Radian, Refusal, rad } from '../quantity/index.ts'
+import { bumpSense } from './bump-sense.ts'
 import { constraintRows, rowsRoom } from './constraint-rows.ts'
 import { designPoint, partsOf } from './layout-parts.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
@@ -40,7 +41,7 @@ export function poseOfState(m: Mechanism, state: Float64Array, { travel, rack }:
     points,
     armUpper: armAngle(m, 'upper', points),
     armLower: armAngle(m, 'lower', points),
-    strutLength: m.facts.strut
+    strutLength: parts.shown.includes('strutLower')
       ? metre(Math.hypot(...minus(bodyPoint(m, 'topMount'), points['strutLower']!)))
       : null,
     residual: metre(Math.max(...rows.error.map(Math.abs), Math.abs(wheelCentre[2] - m.home[2] - travel))),
@@ -110,5 +111,6 @@ function armAngle(
   const axis = unit(minus(bodyPoint(m, arm.frontInner), rear))
   const u = minus(designPoint(m.points, arm.outer), rear)
   const v = minus(points[arm.outer]!, rear)
-  return rad(Math.atan2(dot(axis, cross(u, v)), dot(u, v) - dot(u, axis) * dot(v, axis)))
+  const angle = Math.atan2(dot(axis, cross(u, v)), dot(u, v) - dot(u, axis) * dot(v, axis))
+  return rad(bumpSense(m.points) * angle)
 }

@@ -5,9 +5,9 @@ import type { Drive, Point } from './points.ts'
 export interface Pose extends Drive {
   readonly camber: Radian
   readonly toe: Radian
-  /** Side view of the joint axis; null for a five-link, which has no joint axis. */
+  /** Side view of the joint axis; null for a five-link or a trailing arm, which have no joint axis. */
   readonly caster: Radian | null
-  /** Front view of the joint axis; null for a five-link. */
+  /** Front view of the joint axis; null as caster. */
   readonly sai: Radian | null
   readonly wheelCentre: Point
   /** Unit, outward. */
@@ -15,7 +15,7 @@ export interface Pose extends Drive {
   readonly contact: Point
   /** Present place of the knuckle's points by name: upperOuter, lowerOuter, tieOuter, strutLower, outer0 … */
   readonly points: Readonly<Record<string, Point>>
-  /** Arm angles from design, bump positive; null where there is no such arm. */
+  /** Arm angles from design, bump positive; null where there is no such arm. A trailing arm's own is `armLower`. */
   readonly armUpper: Radian | null
   readonly armLower: Radian | null
   /** Scrub radius and trail in the body's axes. */

@@ -5,7 +5,7 @@ import { partsOf } from './layout-parts.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
 import type { Mechanism } from './mechanism.ts'
 import { bodyAt, formSize, lengthAt, strutTopAt } from './numeric-form.ts'
-import type { CornerPoints, Displacement, Point } from './points.ts'
+import type { AnyCornerPoints, Displacement, Point } from './points.ts'
 import type { Pose } from './pose.ts'
 import { knucklePoint } from './pose-of-state.ts'
 import { solveLinear } from './solve-linear.ts'
@@ -21,7 +21,7 @@ export interface Direction extends Displacement {
 export interface WheelRates {
   readonly camber: number
   readonly toe: number
-  /** Null for a five-link, which has no joint axis. */
+  /** Null for a five-link or a trailing arm, which have no joint axis. */
   readonly caster: number | null
   readonly sai: number | null
   readonly wheelCentre: Point
@@ -133,7 +133,7 @@ function inverseRows(m: Mechanism, jacobian: Float64Array): Float64Array {
 }
 
 /** What a direction adds to the numbers of the form. */
-function formRateOf(points: CornerPoints, by: Displacement): Float64Array {
+function formRateOf(points: AnyCornerPoints, by: Displacement): Float64Array {
   const rate = new Float64Array(formSize)
   const parts = partsOf(points.layout)
   const hub = by.knuckle?.['wheelCentre'] ?? zero
@@ -142,6 +142,12 @@ function formRateOf(points: CornerPoints, by: Displacement): Float64Array {
     rate.set(onKnuckle(leg.outer), 3 * i)
     rate.set(by.body?.[leg.inner] ?? zero, bodyAt + 3 * i)
     rate[lengthAt + i] = by.length?.[leg.name] ?? 0
+  }
+  if (points.layout === 'semi-trailing arm') {
+    for (let i = 0; i < 4; i++) rate.set(onKnuckle('eyeFront'), 3 * i)
+    for (let i = 0; i < 3; i++) rate.set(by.body?.['innerFront'] ?? zero, bodyAt + 3 * i)
+    rate.set(by.body?.['innerRear'] ?? zero, bodyAt + 9)
+    rate.set(onKnuckle('eyeRear'), strutTopAt)
   }
   if (points.layout === 'strut') {
     rate.set(onKnuckle('strutLower'), 9)
@@ -156,7 +162,7 @@ function spinRate(m: Mechanism, by: Point | undefined): Point {
   if (!by) return zero
   const now = m.displacement.spin ?? zero
   const angle = norm(now)
-  if (angle === 0) return cross(by, m.spin)
+  if (angle < 1e-30) return cross(by, m.spin)
   const axis = times(1 / angle, now)
   const s = Math.sin(angle) / angle
   const c = (2 * Math.sin(angle / 2) ** 2) / angle

@@ -1,5 +1,6 @@
 import { Refusal } from '../quantity/index.ts'
 import { checkFinite } from './check-points.ts'
+import { partsOf } from './layout-parts.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
 import { displaced, type Mechanism } from './mechanism.ts'
 import type { Displacement, Drive, Point } from './points.ts'
@@ -36,7 +37,7 @@ export interface Settled {
  * @param settings as many as there are changes
  * @param changes wanted, rad
  * @throws {Refusal} `not-finite`; `bad-input` when the counts differ; `not-for-this-layout` for caster or SAI of a
- *   five-link; `singular` when the settings all do the same; `unreachable` when no settings inside the ranges do it
+ *   five-link or trailing arm; `singular` when the settings all do the same; `unreachable` when no settings inside the ranges do it
  * @source own derivation: docs/methods/pose-of-a-corner.md
  */
 export function settingsFor(
@@ -60,11 +61,11 @@ export function settingsFor(
       `${n} settings cannot bring exactly ${angles.length} changes.`,
       'Ask for as many changes as there are settings.',
     )
-  if (m.points.layout === 'five-link' && angles.some((a) => a === 'caster' || a === 'sai'))
+  if (partsOf(m.points.layout).axis === null && angles.some((a) => a === 'caster' || a === 'sai'))
     throw no(
       'not-for-this-layout',
       'changes',
-      'A five-link has no joint axis, so it has no caster or SAI to change.',
+      `A ${m.points.layout} corner has no joint axis, so it has no caster or SAI to change.`,
       'Ask for camber and toe.',
     )
   let x = settings.map((s) => s.from ?? 0)

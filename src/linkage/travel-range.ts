@@ -1,6 +1,7 @@
 import { type Metre, metre } from '../quantity/index.ts'
 import { checkFinite } from './check-points.ts'
 import { follow } from './follow.ts'
+import { hingeRange } from './hinge-pose.ts'
 import type { Mechanism } from './mechanism.ts'
 import { followTo } from './pose-at.ts'
 import { unreachable } from './unreachable.ts'
@@ -16,6 +17,7 @@ import { unreachable } from './unreachable.ts'
  */
 export function travelRange(m: Mechanism, { rack }: { readonly rack: Metre }): { up: Metre; down: Metre } {
   checkFinite({ rack }, '')
+  if (m.points.layout === 'semi-trailing arm') return hingeRange(m)
   const drive = { travel: metre(0), rack }
   const start = followTo(m, drive)
   if (!start.arrived) throw unreachable(m, drive, start)

@@ -1,6 +1,7 @@
 import { Refusal } from '../quantity/index.ts'
 import { constraintRows, rowsRoom } from './constraint-rows.ts'
 import type { Followed } from './follow.ts'
+import { hingeTooShort } from './hinge-pose.ts'
 import { partsOf } from './layout-parts.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
 import type { Mechanism } from './mechanism.ts'
@@ -20,6 +21,7 @@ interface ShortLink {
 /** The refusal for a drive past the end of the way: where the way ends, which link is in the way, by how much. */
 export function unreachable(m: Mechanism, drive: Drive, end: Followed): Refusal<LinkageRefusal> {
   const { travel, rack } = drive
+  if (m.points.layout === 'semi-trailing arm') return hingeTooShort(m, travel)
   const { link, missing } = shortLink(m, drive, end)
   const ends = [
     ...(travel !== 0 || rack === 0 ? [`travel ${signed(end.share * travel)}`] : []),

@@ -22,7 +22,8 @@ export const unit = (a: Point): Point => times(1 / norm(a), a)
 /** `a` turned by the rotation vector `by` (Rodrigues' formula). */
 export function turned(a: Point, by: Point): Point {
   const angle = norm(by)
-  if (angle === 0) return a
+  // below this the turn is lost in rounding, and 1 / angle may overflow
+  if (angle < 1e-30) return a
   const axis = times(1 / angle, by)
   const c = Math.cos(angle)
   return plus(plus(times(c, a), times(Math.sin(angle), cross(axis, a))), times((1 - c) * dot(axis, a), axis))
