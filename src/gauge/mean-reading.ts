@@ -1,5 +1,6 @@
 import { combine, type Measured, rectangular, resolution } from '../measure/index.ts'
 import { finiteReading, gaugeRefusal } from './gauge-refusal.ts'
+import { repeatsOnScale } from './repeats-on-scale.ts'
 import { type SourceKind, sourceName } from './source-name.ts'
 
 /** What a gauge adds anew at each reading. */
@@ -29,9 +30,10 @@ export interface MeanReading {
 }
 
 /**
- * A weighted sum of single readings (weights 1/n: the mean). Placing is a new error each time. The step hides
- * the same amount each time where the hand is steadier than half a step, else it too is new each time.
- * Readings that differ more than the gauge explains widen the spread to what they show.
+ * Several readings of one value: what they say together on their stepped scale. With weights, or with a residual
+ * of the caller's own (readings around a wheel), and for a single reading: the weighted sum, where placing is a
+ * new error each time, and the step hides the same amount each time where the hand is steadier than half a step,
+ * else it too is new. Readings that differ more than the gauge explains widen the spread to what they show.
  *
  * @param what names the quantity and occasion
  * @throws {Refusal} `too-few`; `not-finite`
@@ -41,12 +43,7 @@ export function meanReading(
   values: readonly number[],
   gauge: ReadingErrors,
   what: string,
-  {
-    weights = values.map(() => 1 / values.length),
-    residual = deviation(values),
-    kinds = PLAIN,
-    steady = gauge.placing < gauge.resolution / 2,
-  }: {
+  options: {
     readonly weights?: readonly number[]
     /** Squared deviations that are left, and their degrees of freedom. */
     readonly residual?: { readonly squares: number; readonly dof: number }
@@ -54,8 +51,32 @@ export function meanReading(
     readonly steady?: boolean
   } = {},
 ): MeanReading {
+  const {
+    weights = values.map(() => 1 / values.length),
+    residual = deviation(values),
+    kinds = PLAIN,
+    steady = gauge.placing < gauge.resolution / 2,
+  } = options
   if (values.length === 0)
     throw gaugeRefusal('too-few', what, 0, `There is no reading of ${what}.`, 'Read it at least once.')
+  for (const value of values) finiteReading(value, what)
+  const plain = options.weights === undefined && options.residual === undefined
+  const together = plain && values.length > 1 ? repeatsOnScale(values, gauge) : null
+  if (together)
+    return {
+      measured: {
+        value: together.mean,
+        parts: [
+          {
+            source: sourceName(kinds.placing, what),
+            effect: together.u,
+            shape: together.shape,
+            dof: Number.POSITIVE_INFINITY,
+          },
+        ],
+      },
+      notes: [],
+    }
   const variance = gauge.placing ** 2 / 3 + (steady ? 0 : gauge.resolution ** 2 / 12)
   const widen = surprise(residual, variance)
   const each = values.map((value, i) => ({
@@ -67,7 +88,7 @@ export function meanReading(
           times: widen,
         },
       ],
-      finiteReading(value, what),
+      value,
     ),
     times: weights[i]!,
   }))

@@ -586,6 +586,25 @@ law(
   },
 )
 
+law('GA1 two readings a step apart say more than two alike', sizes, (step) => {
+  const height = (second: number) =>
+    rideHeight(
+      {
+        method: 'ride height by rule',
+        id: 'a',
+        wheel: 'front left',
+        rule: 'rule',
+        readings: [metre(0.44), metre(0.44 + second)],
+      },
+      plain({ instruments: [rule({ resolution: metre(step), placing: metre(step / 4) })] }),
+    ).measured
+  const apart = height(step)
+  return (
+    standardUncertainty(apart) < 0.7 * standardUncertainty(height(0)) &&
+    near(apart.value, 0.44 + step / 2, { abs: step * 1e-9 })
+  )
+})
+
 law('GA1 a steady hand cannot average the step of a rule away either', sizes, (step) => {
   const u = (placing: number) =>
     standardUncertainty(
@@ -602,6 +621,7 @@ law('GA1 a steady hand cannot average the step of a rule away either', sizes, (s
     )
   return (
     near(u(0), step / Math.sqrt(12), { rel: 1e-9 }) &&
-    near(u(step), Math.hypot(step / Math.sqrt(12), step / Math.sqrt(3)) / 2, { rel: 1e-9 })
+    // four alike of a hand that wanders by a step: p(x) = 1 up to step/2, then (3/2 − x/step)⁴ up to 3/2 steps
+    near(u(step), step * Math.sqrt((1 / 24 + 9 / 20 - 1 / 2 + 1 / 7) / (1 / 2 + 1 / 5)), { rel: 1e-4 })
   )
 })
