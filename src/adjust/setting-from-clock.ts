@@ -4,7 +4,8 @@ import type { AdjustRefusal, Eccentric } from './adjuster.ts'
 
 /**
  * The setting of an eccentric from where its mark is seen: the inverse of `clockOf`, for as-found marks.
- * A mark on the far half of the face is read as the near setting that gives the same shift.
+ * A mark on the far half of the face is refused: it would shift the point alike, but from there every turn works
+ * the other way round.
  *
  * @param clock rad, clockwise from 12 o'clock as the person sees it
  * @returns rad, between −π/2 and π/2
@@ -15,7 +16,7 @@ import type { AdjustRefusal, Eccentric } from './adjuster.ts'
 export function settingFromClock(eccentric: Eccentric, side: Side, clock: number): Radian {
   const left = side === 'left' ? clock : -clock
   const turned = (left - eccentric.markAt) * (eccentric.positiveLooks === 'clockwise' ? 1 : -1)
-  const setting = Math.asin(Math.sin(turned))
+  const setting = Math.atan2(Math.sin(turned), Math.cos(turned))
   const [low, high] = eccentric.range
   // a clock position is read by eye: a degree beyond the end is the end
   const room = Math.PI / 180

@@ -210,8 +210,11 @@ describe('hands', () => {
       return near(settingFromClock(one, side, clock), deg(setting), { abs: 1e-7 })
     },
   )
-  test('AD5 a mark on the far half reads as the near setting of the same shift', () => {
-    near(settingFromClock(washer, 'left', deg(150)), deg(30), { abs: 1e-12 })
+  refuses('setting-out-of-range', () => settingFromClock(washer, 'left', deg(150)), 'upper front')
+  refuses('setting-out-of-range', () => settingFromClock(washer, 'right', deg(180)), 'upper front')
+  test('AD5 a mark at the end of the range, read a degree too far, is the end', () => {
+    near(settingFromClock(washer, 'left', deg(90.9)), deg(90), { abs: 1e-12 })
+    near(settingFromClock(washer, 'left', deg(269.1)), deg(-90), { abs: 1e-12 })
   })
 })
 
