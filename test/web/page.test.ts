@@ -1,9 +1,8 @@
 import { mkdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
+import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { browserFlags, findBrowser } from '../../scripts/browser.mjs'
-import { endServer, type ServedPage, servePage } from './support/served-page.ts'
+import { desktop, patient, startPages } from './support/pages.ts'
 
 const root = join(import.meta.dirname, '..', '..')
 const pictures = join(root, 'test-output')
@@ -13,52 +12,14 @@ const sizes = [
   ['tablet', 820, 1180],
   ['desktop', 1440, 900],
 ] as const
-/** The machine may be busy with other tests. */
-const patient = { timeout: 20_000 }
-const desktop = { width: 1440, height: 900 }
 
-let served: ServedPage
-let browser: Browser
+let pages: Awaited<ReturnType<typeof startPages>>
+const open: typeof pages.open = (...how) => pages.open(...how)
 beforeAll(async () => {
   mkdirSync(pictures, { recursive: true })
-  const found = await findBrowser()
-  const env = { ...(process.env as Record<string, string>), ...found.env }
-  ;[served, browser] = await Promise.all([
-    servePage(),
-    chromium.launch({ executablePath: found.path, args: [...browserFlags], env }),
-  ])
+  pages = await startPages()
 })
-afterAll(async () => {
-  await browser?.close()
-  if (served) await endServer(served)
-})
-
-interface Opened {
-  readonly page: Page
-  readonly context: BrowserContext
-  /** What the browser complained about, and every address that was asked. */
-  readonly complaints: string[]
-  readonly asked: string[]
-}
-
-async function open(
-  options: Parameters<Browser['newContext']>[0] = { viewport: desktop },
-  at = '',
-): Promise<Opened> {
-  const context = await browser.newContext({ reducedMotion: 'reduce', ...options })
-  const page = await context.newPage()
-  const complaints: string[] = []
-  const asked: string[] = []
-  page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complaints.push(message.text())
-  })
-  page.on('pageerror', (error) => complaints.push(error.message))
-  context.on('request', (request) => asked.push(request.url()))
-  await page.goto(served.address + at)
-  await page.locator('.reading').first().waitFor()
-  await page.evaluate(() => document.fonts.ready)
-  return { page, context, complaints, asked }
-}
+afterAll(() => pages?.close())
 
 /** The first reading that something was typed for, its row opened. */
 async function typedRow(page: Page) {
@@ -86,7 +47,7 @@ describe('the sheet of the demo job', () => {
       expect(await page.locator('.next > button').isVisible()).toBe(true)
       expect(complaints).toEqual([])
       expect(asked.length).toBeGreaterThan(3)
-      for (const url of asked) expect(url.startsWith(served.address), url).toBe(true)
+      for (const url of asked) expect(url.startsWith(pages.address), url).toBe(true)
       await context.close()
     },
   )
@@ -110,7 +71,7 @@ describe('the sheet of the demo job', () => {
     await expect.poll(() => page.locator('h1').textContent(), patient).not.toBe(first)
     const second = await page.locator('h1').textContent()
     await page.reload()
-    await page.locator('.reading').first().waitFor()
+    await page.locator('.reading:visible').first().waitFor()
     expect(await page.locator('h1').textContent()).toBe(second)
     await context.close()
   })

@@ -27,7 +27,7 @@ export function CornerDrawing({
   chosen: string | null
   onChoose: (letter: string | null) => void
 }) {
-  const [element, width] = useWidth<HTMLDivElement>(420)
+  const [element, width] = useWidth<HTMLDivElement>(420, 325)
   const eye = seenAs(view, corner.side)
   const figures = [corner.ride, ...(corner.present ? [corner.present] : [])]
   const tyres = figures.map((figure) => tyre(figure.wheel, eye))

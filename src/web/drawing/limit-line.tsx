@@ -36,7 +36,7 @@ function sideBySide(
 
 /** A reading as a dimension line: limits as marks, the spread between end ticks, the prediction above it in blue. */
 export function LimitLine({ reading }: { reading: SheetReading }) {
-  const [element, width] = useWidth<HTMLDivElement>(300)
+  const [element, width] = useWidth<HTMLDivElement>(300, 480)
   const { limit, predicted } = reading
   const axis = predicted ? room : 18
   const height = axis + below

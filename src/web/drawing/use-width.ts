@@ -1,9 +1,14 @@
 import { type RefObject, useLayoutEffect, useRef, useState } from 'react'
+import { usePrinting } from './use-printing.ts'
 
-/** The width of an element in CSS pixels, so that drawings keep their line widths and letters at any size. */
-export function useWidth<E extends Element>(usual: number): [RefObject<E | null>, number] {
+/**
+ * The width of an element in CSS pixels, so that drawings keep their line widths and letters at any size. On paper
+ * nothing can be measured before it is laid out: there it is the width said.
+ */
+export function useWidth<E extends Element>(usual: number, paper = usual): [RefObject<E | null>, number] {
   const element = useRef<E>(null)
   const [width, setWidth] = useState(usual)
+  const printing = usePrinting()
   useLayoutEffect(() => {
     const node = element.current
     if (!node) return
@@ -16,5 +21,5 @@ export function useWidth<E extends Element>(usual: number): [RefObject<E | null>
     observer.observe(node)
     return () => observer.disconnect()
   }, [])
-  return [element, width]
+  return [element, printing ? paper : width]
 }

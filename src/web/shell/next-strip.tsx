@@ -8,13 +8,16 @@ import { NextWords } from './next-words.tsx'
 export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
   if (job.form) return <RoundStrip form={job.form} job={job} />
   const canTurn = !job.stale && !job.trouble
+  const turn = () => {
+    if (!job.behind) job.turned(sheet)
+  }
   return (
     <section className="next" aria-label="What comes next">
       <NextWords
         text={job.stale ? 'First settle the reading that was not understood.' : sheet.next.sentence}
       />
       {canTurn && (
-        <button type="button" onClick={() => job.turned(sheet)}>
+        <button type="button" aria-disabled={job.behind} onClick={turn}>
           {sheet.next.button}
         </button>
       )}
@@ -24,11 +27,19 @@ export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
 
 /** While a round is being read: how far it has come, and the button once a gauge is complete. */
 function RoundStrip({ form, job }: { form: RoundForm; job: OpenJob }) {
+  const all = form.observations.length
   const done = form.observations.filter(({ complete }) => complete).length
+  const begun = form.observations.filter(
+    ({ complete, fields }) => !complete && fields.some(({ kept, text }) => !kept && text.trim() !== ''),
+  ).length
   return (
     <section className="next" aria-label="What comes next">
       <p>
-        Read again: {done} of {form.observations.length} gauges complete. What stays empty counts as not read.
+        {done === all ? `All ${all} gauges are complete.` : `Read again: ${done} of ${all} gauges complete.`}{' '}
+        {done < all &&
+          (begun > 0
+            ? `${begun} begun: not counted until every field is filled.`
+            : 'A gauge left empty counts as not read.')}
       </p>
       {done > 0 && (
         <button type="button" onClick={job.taken}>

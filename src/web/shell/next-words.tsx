@@ -2,8 +2,8 @@ import { useState } from 'react'
 import { glued } from '../drawing/glued.ts'
 import { useWidth } from '../drawing/use-width.ts'
 
-/** Letters in about three lines: more than that would hide the sheet. */
-const room = (width: number) => Math.max(130, Math.round(width * 0.3))
+/** Letters in two or three lines, four on a phone: more than that would hide the sheet. */
+const room = (width: number) => Math.max(175, Math.round(width * 0.22))
 
 /** The first whole sentences that fit, and the rest. */
 function split(text: string, most: number): readonly [string, string] {

@@ -26,7 +26,7 @@ export function SheetHead({ job, id, onOpen }: { job: OpenJob; id: string; onOpe
         <div className="head-buttons">
           {last && (
             <button type="button" onClick={job.undo}>
-              Undo<span className="unseen">: {undoWords(last)}</span>
+              Undo<span className="head-undo">: {undoWords(last)}</span>
             </button>
           )}
           <button

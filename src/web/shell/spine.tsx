@@ -22,7 +22,11 @@ export function Spine({ stages }: { stages: Sheet['stages'] }) {
             >
               <StageMark state={here ? 'now' : state === 'done' ? 'done' : 'open'} />
               <span className="spine-stage">{stage}</span>
-              {here ? null : <span className="spine-note">not yet open</span>}
+              {here ? null : (
+                <span className="spine-note">
+                  {state === 'done' ? 'noted, no sheet yet' : 'no sheet yet'}
+                </span>
+              )}
             </li>
           )
         })}

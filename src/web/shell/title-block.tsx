@@ -15,7 +15,7 @@ export function TitleBlock({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
     ['Vehicle', title.vehicle],
     ['Job', title.job],
     ['Workshop', title.workshop],
-    ['Readings', `${title.round}: ${title.method}`],
+    ['Readings', `${title.round.replace(/^Readings, /, '')}: ${title.method}`],
     ['Inside means', `at least ${Math.round(sheet.threshold * 100)} % sure`],
     ['Source', title.source],
     ['State', kept],
@@ -24,16 +24,16 @@ export function TitleBlock({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
     <footer className="title-block">
       <dl>
         {fields.map(([name, text]) => (
-          <div key={name}>
+          <div key={name} className={text.length > 40 ? 'title-block-wide' : undefined}>
             <dt>{name}</dt>
             <dd>{text}</dd>
           </div>
         ))}
       </dl>
       <p>
-        Arrival, Findings, Plan, Strip, Refit and Handover have no sheet in this version. Values of a vehicle
-        come from the workshop’s own service information, which stands above this tool, as does local
-        inspection law.
+        Arrival, Findings, Plan, Strip, Refit and Handover have no sheet in this version; “noted” means that
+        the job’s log has what belongs to it. Values of a vehicle come from the workshop’s own service
+        information, which stands above this tool, as does local inspection law.
       </p>
     </footer>
   )

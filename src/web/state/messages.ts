@@ -48,6 +48,8 @@ interface RoundField {
   readonly label: string
   /** What stood there in the round before. */
   readonly before: string
+  /** How the gauge is set up: stays as it was until typed over. */
+  readonly kept: boolean
   /** What stands there now; empty until it is read. */
   readonly text: string
 }

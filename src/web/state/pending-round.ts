@@ -54,6 +54,7 @@ export function roundForm(pending: PendingRound): RoundForm {
         path: field.path,
         label: field.path,
         before: field.before,
+        kept: field.kept,
         text: textOf(pending, entry, field),
       }))
       const complete = filled.every(

@@ -2,11 +2,15 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { Sheet } from '../../sheet/index.ts'
 import { keepEdits, keptEdits } from './kept-edits.ts'
 import type { Answer, Edit, JobRow, Plain, RoundForm, Told } from './messages.ts'
+import { useCalm } from './use-calm.ts'
 import { withTyped } from './with-typed.ts'
 import { type WorkerHand, workerHand } from './worker-hand.ts'
 
 /** Long enough to take a burst of letters as one question, short enough not to be felt. */
 const pause = 60
+
+/** A text that is still being typed is not yet called wrong. */
+const thought = 800
 
 /** Which field of which log entry. */
 interface Place {
@@ -37,6 +41,8 @@ export interface OpenJob {
   readonly edits: readonly Edit[]
   /** Not every text was understood, or nothing could be worked out: the sheet is the last good one. */
   readonly stale: boolean
+  /** The sheet shown is not, or not yet, of everything that was typed: nothing may be noted as made from it. */
+  readonly behind: boolean
   readonly working: boolean
   readonly trouble: Plain | null
   /** False when this device refuses to keep anything. */
@@ -120,6 +126,7 @@ export function useJob(job: string): OpenJob {
     return () => window.removeEventListener('storage', look)
   }, [])
 
+  const calm = useCalm(edits, thought)
   const current = answered?.job === job ? answered : null
   const read = heard?.job === job ? heard : null
   const lastIn = (kind: 'typed' | 'again', { entry, path }: Place) => {
@@ -138,7 +145,7 @@ export function useJob(job: string): OpenJob {
       const edit = edits[lastIn(kind, input)]
       return edit?.kind === kind ? edit.text : input.text
     },
-    refusalOf: (input) => refusedAt(lastIn(kind, input)),
+    refusalOf: (input) => (calm ? refusedAt(lastIn(kind, input)) : null),
     type: (input, text) => change(withTyped(edits, kind, input, text)),
   })
   const sheet = good?.job === job ? good.sheet : null
@@ -149,7 +156,8 @@ export function useJob(job: string): OpenJob {
     rows,
     sheet,
     edits,
-    stale: open || (current !== null && current.answer.sheet === null),
+    stale: (calm && open) || (current !== null && current.answer.sheet === null),
+    behind: open || current?.edits !== edits || current.answer.sheet === null,
     working: current?.edits !== edits,
     trouble: broken ?? current?.answer.trouble ?? null,
     kept,

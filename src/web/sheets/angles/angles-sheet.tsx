@@ -1,6 +1,8 @@
 import { useState } from 'react'
 import type { Side } from '../../../linkage/index.ts'
 import type { Sheet } from '../../../sheet/index.ts'
+import { useMatch } from '../../drawing/use-match.ts'
+import { usePrinting } from '../../drawing/use-printing.ts'
 import type { OpenJob } from '../../state/use-job.ts'
 import './angles-sheet.css'
 import { Cautions } from './cautions.tsx'
@@ -31,7 +33,35 @@ export function AnglesSheet({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
   const reach = sheet.reach.find((map) => map.side === side)
   const corner = sheet.corners.find((drawing) => drawing.side === side)
   const clamp = sheet.clamp.find((block) => block.side === side)
+  const narrow = useMatch('(max-width: 1179px)')
+  const printing = usePrinting()
+  // Noted as made and not read yet: whoever takes the job over must not turn them a second time.
+  const last = job.edits.findLast((edit) => edit.kind === 'turned')
+  const made = form !== null && last?.kind === 'turned' && last.moves.length > 0
   const sides = [...new Set([...sheet.corners, ...sheet.reach, ...sheet.clamp].map((part) => part.side))]
+  // What comes first: beside each other on a wide screen; what the hand does before all else on a small one.
+  const readings = <Readings key="readings" sheet={sheet} hand={hand} narrow={narrow} />
+  const answer = (
+    <div key="answer" className="angles-answer">
+      <Cautions cautions={sheet.cautions} title="Before anything is turned" job={sheet.title.job} />
+      <Moves moves={sheet.moves} made={made} />
+    </div>
+  )
+  const drawn = (
+    <div key="drawn" className="angles-drawn">
+      {sides.length > 1 && <SideChoice sides={sides} side={side} onChoose={setPicked} />}
+      <div className="angles-drawings">
+        {reach && <ReachMap reach={reach} readings={sheet.readings} />}
+        {corner && <CornerBlock key={side} corner={corner} />}
+      </div>
+    </div>
+  )
+  const more = (
+    <div key="more" className="angles-more">
+      <Heights sheet={sheet} hand={hand} />
+      {clamp && <ClampBlock clamp={clamp} job={sheet.title.job} />}
+    </div>
+  )
   return (
     <div className="angles">
       <Troubles troubles={sheet.troubles} />
@@ -43,20 +73,11 @@ export function AnglesSheet({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
         />
       )}
       <div className="angles-main">
-        <Readings sheet={sheet} hand={hand} />
-        <div className="angles-answer">
-          <Cautions cautions={sheet.cautions} title="Before anything is turned" />
-          <Moves moves={sheet.moves} />
-          {sides.length > 1 && <SideChoice sides={sides} side={side} onChoose={setPicked} />}
-          <div className="angles-drawings">
-            {reach && <ReachMap reach={reach} readings={sheet.readings} />}
-            {corner && <CornerBlock key={side} corner={corner} />}
-          </div>
-        </div>
-      </div>
-      <div className="angles-more">
-        {clamp && <ClampBlock clamp={clamp} />}
-        <Heights sheet={sheet} hand={hand} />
+        {printing
+          ? [answer, readings, more, drawn]
+          : narrow
+            ? [answer, readings, drawn, more]
+            : [readings, answer, drawn, more]}
       </div>
     </div>
   )

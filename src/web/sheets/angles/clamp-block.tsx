@@ -5,7 +5,7 @@ import './clamp-block.css'
 import { HubRule } from './hub-rule.tsx'
 
 /** The pose in which the bush bolts are final. */
-export function ClampBlock({ clamp }: { clamp: SheetClamp }) {
+export function ClampBlock({ clamp, job }: { clamp: SheetClamp; job: string }) {
   return (
     <section aria-label={clamp.title} className="clamp">
       <h2>{clamp.title}</h2>
@@ -13,15 +13,18 @@ export function ClampBlock({ clamp }: { clamp: SheetClamp }) {
         {clamp.target && <HubRule target={clamp.target.value} raise={clamp.raise?.value ?? 0} />}
         <dl>
           <dt>Hub to arch</dt>
-          <dd>
-            {clamp.target && (
-              <>
-                <strong className="figure-number">{clamp.target.text}</strong>{' '}
-                <span className="figure-number">{clamp.target.spread}</span>
-              </>
-            )}
-            <p>{glued(clamp.targetWhy)}</p>
-          </dd>
+          {clamp.target ? (
+            <dd>
+              <strong className="figure-number">{clamp.target.text}</strong>{' '}
+              <span className="figure-number">{clamp.target.spread}</span>
+              <p>{glued(clamp.targetWhy)}</p>
+            </dd>
+          ) : (
+            <dd className="clamp-none">
+              <strong>No height to aim at</strong>
+              <p>{glued(clamp.targetWhy)}</p>
+            </dd>
+          )}
           {clamp.raise && (
             <>
               <dt>Raise the hub from hanging by</dt>
@@ -72,7 +75,7 @@ export function ClampBlock({ clamp }: { clamp: SheetClamp }) {
           </ul>
         </div>
       )}
-      <Cautions cautions={clamp.cautions} title="Before the arm is raised" />
+      <Cautions cautions={clamp.cautions} title="Before the arm is raised" job={job} />
     </section>
   )
 }

@@ -4,15 +4,17 @@ import { VerdictMark } from '../../drawing/verdict-mark.tsx'
 import type { JobHand } from '../../state/use-job.ts'
 import './heights.css'
 import { ReadingField } from './reading-field.tsx'
+import { wheelOrder } from './wheel-order.ts'
 
 /** Ride height at each wheel, read before the vehicle is lifted. */
 export function Heights({ sheet, hand }: { sheet: Sheet; hand: JobHand }) {
   if (sheet.heights.length === 0) return null
+  const heights = [...sheet.heights].sort((a, b) => wheelOrder(a.wheel) - wheelOrder(b.wheel))
   return (
     <section aria-label="Ride height">
       <h2 className="heights-head">Ride height</h2>
       <ul className="heights">
-        {sheet.heights.map((height) => (
+        {heights.map((height) => (
           <li key={height.wheel}>
             <h3>{height.wheel}</h3>
             <p className="heights-number">

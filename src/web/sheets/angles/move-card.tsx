@@ -1,4 +1,5 @@
 import type { SheetMove } from '../../../sheet/index.ts'
+import { Fractions } from '../../drawing/fractions.tsx'
 import { glued } from '../../drawing/glued.ts'
 import { EccentricDrawing } from './eccentric-drawing.tsx'
 import './move-card.css'
@@ -7,9 +8,9 @@ import { ShimDrawing } from './shim-drawing.tsx'
 import { SlotDrawing } from './slot-drawing.tsx'
 
 /** One move: drawn as the part is seen, said as the hand does it. */
-export function MoveCard({ move }: { move: SheetMove }) {
+export function MoveCard({ move, made }: { move: SheetMove; made: boolean }) {
   return (
-    <li className="move" data-adjuster={move.adjuster}>
+    <li className={`move${made ? ' move-made' : ''}`} data-adjuster={move.adjuster}>
       <div className="move-drawing" aria-hidden="true">
         {move.kind === 'eccentric' && <EccentricDrawing move={move} />}
         {move.kind === 'thread' && <RodDrawing move={move} />}
@@ -18,11 +19,17 @@ export function MoveCard({ move }: { move: SheetMove }) {
       </div>
       <div>
         <h3>
+          {made && 'Made: '}
           {move.name}, {move.wheel}
         </h3>
-        <p className="move-amount figure-number">{move.amount}</p>
+        <p className="move-amount figure-number">
+          <Fractions text={move.amount} />
+        </p>
         <p className="move-how">{glued(move.how)}</p>
         {move.seenFrom && <p className="move-how">{move.seenFrom}</p>}
+        <p className="move-boxes">
+          <span>turned</span> <span>nipped up</span>
+        </p>
         {move.warning && <p className="move-warning">{glued(move.warning)}</p>}
       </div>
     </li>

@@ -4,11 +4,19 @@ import { chance } from './chance.ts'
 import { MoveCard } from './move-card.tsx'
 import './moves.css'
 
-/** What the hand does, in order. */
-export function Moves({ moves }: { moves: SheetMoves }) {
+/** What the hand does, in order; once noted as made, it says so until they are read again. */
+export function Moves({ moves, made }: { moves: SheetMoves; made: boolean }) {
   return (
     <section aria-label="Moves">
-      <h2 className="moves-head">Moves</h2>
+      <h2 className="moves-head">{made ? 'Moves, noted as made' : 'Moves'}</h2>
+      {made && (
+        <div className="moves-out">
+          <h3>Do not turn these again</h3>
+          <p>
+            They are noted as made. The next moves come from the new readings. Not turned after all? Undo.
+          </p>
+        </div>
+      )}
       {moves.outOfReach.length > 0 && (
         <div className="moves-out">
           <h3>Out of reach</h3>
@@ -17,12 +25,12 @@ export function Moves({ moves }: { moves: SheetMoves }) {
       )}
       <ol className="moves">
         {moves.moves.map((move) => (
-          <MoveCard key={move.order} move={move} />
+          <MoveCard key={move.order} move={move} made={made} />
         ))}
       </ol>
       <p className="moves-chance">
-        Inside every limit at once: <strong className="figure-number">{chance(moves.insideNow)}</strong> as it
-        stands
+        Inside every limit at once: <strong className="figure-number">{chance(moves.insideNow)}</strong> as{' '}
+        {made ? 'it was read' : 'it stands'}
         {moves.moves.length > 0 && (
           <>
             , <strong className="figure-number">{moves.insideAfterText}</strong> after the moves

@@ -16,7 +16,7 @@ type Spot = readonly [number, number]
 
 /** Camber against caster: what the adjusters reach, the limits, and the way of the moves. */
 export function ReachMap({ reach, readings }: { reach: SheetReach; readings: readonly SheetReading[] }) {
-  const [element, width] = useWidth<HTMLDivElement>(420)
+  const [element, width] = useWidth<HTMLDivElement>(420, 325)
   const height = Math.round(Math.min(Math.max(width * 0.92, 280), 380))
   const spots: Spot[] = [
     ...reach.outline,

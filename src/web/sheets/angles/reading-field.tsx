@@ -1,8 +1,20 @@
 import { useId } from 'react'
+import { typeset } from '../../drawing/typeset.ts'
 import type { JobHand } from '../../state/use-job.ts'
+import { withUnit } from '../../state/with-unit.ts'
 import './reading-field.css'
 
-/** One thing that was typed. A text that is not understood stays, with the reason beside it. */
+/** The field after this one in the same block; in a round that is read, the next that is still empty. */
+function nextField(field: HTMLInputElement): HTMLInputElement | undefined {
+  const block = field.closest('.round, .reading-panel, .heights')
+  const fields = [...(block?.querySelectorAll<HTMLInputElement>('.field input') ?? [])].filter(
+    (one) => one.offsetParent !== null,
+  )
+  const after = fields.slice(fields.indexOf(field) + 1)
+  return block?.classList.contains('round') ? after.find((one) => one.value === '') : after[0]
+}
+
+/** One thing that was typed. A bare number takes the unit that stood there before, for the eye to see. A text that is not understood stays, with the reason beside it. */
 export function ReadingField({
   input,
   hand,
@@ -16,6 +28,7 @@ export function ReadingField({
   const id = useId()
   const text = hand.textOf(input)
   const refusal = hand.refusalOf(input)
+  const whole = withUnit(text, before ?? input.text)
   return (
     <div className={`field${refusal ? ' field-refused' : ''}`}>
       <label htmlFor={id}>{input.label}</label>
@@ -23,24 +36,31 @@ export function ReadingField({
         id={id}
         type="text"
         value={text}
-        placeholder={before ? `was ${before}` : undefined}
+        placeholder={before ? `was ${typeset(before)}` : undefined}
         autoComplete="off"
         autoCapitalize="none"
         spellCheck={false}
-        enterKeyHint="done"
+        enterKeyHint="next"
         data-entry={input.entry}
         data-path={input.path}
         aria-invalid={refusal !== null}
         aria-describedby={refusal ? `${id}-why` : undefined}
         onChange={(event) => hand.type(input, event.target.value)}
+        onBlur={() => {
+          if (whole !== text) hand.type(input, whole)
+        }}
         onKeyDown={(event) => {
-          if (event.key === 'Enter') event.currentTarget.blur()
+          if (event.key !== 'Enter') return
+          const next = nextField(event.currentTarget)
+          if (next) next.focus()
+          else event.currentTarget.blur()
         }}
       />
       <p className="field-why" id={`${id}-why`} aria-live="polite">
         {refusal && (
           <>
-            {refusal.sentence} {refusal.remedy}
+            {refusal.sentence}{' '}
+            {whole === text ? refusal.remedy : `It counts as ${typeset(whole)} when you leave the field.`}
           </>
         )}
       </p>

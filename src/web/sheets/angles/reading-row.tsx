@@ -25,18 +25,24 @@ export function ReadingRow({
   reading,
   hand,
   open,
+  folded,
   onToggle,
 }: {
   reading: SheetReading
   hand: JobHand
   open: boolean
+  /** Inside, and not asked for: left out on the screen, not on paper. */
+  folded: boolean
   onToggle: () => void
 }) {
   const panel = useId()
   const refused = reading.inputs.some((input) => hand.refusalOf(input) !== null)
   const shown = open || refused
   return (
-    <li className={`reading${shown ? ' reading-open' : ''}`} data-reading={reading.name}>
+    <li
+      className={`reading${shown ? ' reading-open' : folded ? ' reading-folded' : ''}`}
+      data-reading={reading.name}
+    >
       <div className="reading-name">
         <h3>{reading.label}</h3>
         <span>{reading.of}</span>

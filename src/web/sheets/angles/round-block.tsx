@@ -3,9 +3,10 @@ import type { SheetInput } from '../../../sheet/index.ts'
 import type { RoundForm } from '../../state/messages.ts'
 import type { OpenJob } from '../../state/use-job.ts'
 import { fieldWords } from './field-words.ts'
-import { ReadingField } from './reading-field.tsx'
 import './round-block.css'
 import { RoundCheck } from './round-check.tsx'
+import { RoundGauge } from './round-gauge.tsx'
+import { wheelOrder } from './wheel-order.ts'
 
 /** A round that is being read after the moves: the same gauges at the same wheels, with empty fields. */
 export function RoundBlock({
@@ -26,7 +27,24 @@ export function RoundBlock({
   useEffect(() => {
     block.current?.focus()
     block.current?.scrollIntoView({ block: 'start' })
+    // When the round is taken or undone, the sheet is read from its top.
+    return () => {
+      document.getElementById('sheet')?.focus({ preventScroll: true })
+      window.scrollTo(0, 0)
+    }
   }, [])
+  const heights = form.observations
+    .filter(({ fields }) => fields.length === 1)
+    .sort((a, b) => wheelOrder(a.title) - wheelOrder(b.title))
+  const others = form.observations.filter(({ fields }) => fields.length > 1)
+  const gauge = (observation: RoundForm['observations'][number]) => (
+    <RoundGauge
+      key={observation.entry}
+      gauge={observation}
+      words={({ entry, path }) => words(entry, path)}
+      hand={job.again}
+    />
+  )
   return (
     <section className="round" ref={block} tabIndex={-1} aria-label={`Round ${form.number}`}>
       <h2>Round {form.number}: read again</h2>
@@ -35,21 +53,8 @@ export function RoundBlock({
         Roll the vehicle about 2 m forward and back and jounce it, rear then front, before reading.
       </p>
       <div className="round-gauges">
-        {form.observations.map((observation) => (
-          <fieldset key={observation.entry} className="round-gauge">
-            <legend>{observation.title}</legend>
-            <div className="reading-fields">
-              {observation.fields.map((field) => (
-                <ReadingField
-                  key={field.path}
-                  input={{ ...field, label: words(field.entry, field.path) }}
-                  hand={job.again}
-                  before={field.before}
-                />
-              ))}
-            </div>
-          </fieldset>
-        ))}
+        {heights.length > 0 && <div className="round-shorts">{heights.map(gauge)}</div>}
+        {others.map(gauge)}
       </div>
       <div>
         <RoundCheck checked={how.settled} onChange={(settled) => setHow({ ...how, settled })}>
