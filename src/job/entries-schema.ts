@@ -1,7 +1,12 @@
 import * as z from 'zod'
 import { nameText, typedClock, typedLength, typedPressure, words } from '../corner/index.ts'
+import { arrivalData } from './arrival-schema.ts'
+import { handoverData } from './handover-schema.ts'
 import { playData, readingData, rideHeightData } from './reading-schema.ts'
+import { earlierEntry } from './refers-schema.ts'
 import { typedSetting } from './setting-schema.ts'
+import { foundMembers, stripData } from './strip-schema.ts'
+import { tighteningData } from './tightening-schema.ts'
 import { wheelNames } from './wheel-name.ts'
 
 const wheel = z.enum(wheelNames)
@@ -26,6 +31,7 @@ const asFound = z.strictObject({
   fitted: z.enum(['as drawn', 'turned round']).optional(),
   exposedThread: typedLength.optional(),
   jointToThread: typedLength.optional(),
+  ...foundMembers,
   remark: words.optional(),
 })
 
@@ -44,9 +50,7 @@ const moved = z.strictObject({
 })
 
 const correction = z.strictObject({
-  of: z.union([z.int().min(0), z.string().regex(/^[0-9a-f]{64}$/)], {
-    error: () => 'the number of an earlier entry (the first is 0), or its id',
-  }),
+  of: earlierEntry,
   data: z
     .record(z.string(), z.unknown())
     .describe('Members that replace those of the entry; null takes one out (RFC 7396).'),
@@ -72,10 +76,20 @@ export const entryData = {
     part: nameText,
     wheels: oneOrMore(wheel),
     lot: words.optional(),
+    number: words.optional().describe('The part’s own number, as on its label.'),
+    side: z.enum(['left', 'right', 'either']).optional().describe('As marked on the part itself.'),
+    compared: z
+      .array(z.enum(['against the order', 'beside the old one']))
+      .optional()
+      .describe('Side, length, taper, thread and plug.'),
     remark: words.optional(),
   }),
   'caution acknowledged': z.strictObject({ caution: words }),
   note: z.strictObject({ text: words }),
+  ...arrivalData,
+  ...stripData,
+  ...tighteningData,
+  ...handoverData,
   correction,
 } as const
 

@@ -1,11 +1,17 @@
+import { answerConflicts } from './answer-conflicts.ts'
+import { clearable } from './cleared-by.ts'
+import { decisionsOf } from './decisions-of.ts'
 import { effectiveData } from './effective-data.ts'
 import type { Entry } from './entry.ts'
+import { type Gathered, gathered, isGathered } from './gathered.ts'
 import { heightTroubles } from './height-troubles.ts'
 import type { AsFoundFact, JobState, MoveFact, ReadingFact, Round, Told, Trouble } from './job-state.ts'
 import { heightObservation, observationOf, playObservation } from './observation-of.ts'
 import { readEntry } from './read-entry.ts'
+import { references } from './references.ts'
 import { type SettingBook, settingBook, withAsFound, withMove } from './setting-book.ts'
 import { typingsOf } from './typings-of.ts'
+import { valueConflicts } from './value-conflicts.ts'
 
 type Loose<T> = { -readonly [K in keyof T]: T[K] extends readonly (infer U)[] ? U[] : T[K] }
 
@@ -21,6 +27,7 @@ type Loose<T> = { -readonly [K in keyof T]: T[K] extends readonly (infer U)[] ? 
 export function foldJob(entries: readonly Entry[]): JobState {
   const state: Loose<Omit<JobState, 'settings'>> = {
     opened: null,
+    arrival: null,
     pressures: null,
     bay: null,
     heights: [],
@@ -29,9 +36,9 @@ export function foldJob(entries: readonly Entry[]): JobState {
     moves: [],
     renewed: [],
     rounds: [],
-    cautions: [],
-    notes: [],
+    ...nothingGathered(),
     corrections: [],
+    setAside: [],
     newer: [],
     troubles: [],
   }
@@ -41,8 +48,16 @@ export function foldJob(entries: readonly Entry[]): JobState {
     if (round) state.rounds.push(round)
   }
 
-  for (const [entry, { data: raw, correctedBy }] of effectiveData(entries).entries()) {
+  const effective = effectiveData(entries)
+  const decided = decisionsOf(entries, effective)
+  state.troubles.push(...decided.troubles)
+  for (const [entry, { data: raw, correctedBy }] of effective.entries()) {
     const { kind, at } = entries[entry]!
+    const by = decided.setAside.get(entry)
+    if (by !== undefined) {
+      state.setAside.push({ entry, by })
+      continue
+    }
     const read = readEntry(kind, raw, ['entries', entry, 'data'])
     if (read.kind === 'newer') {
       state.newer.push({ entry, kind })
@@ -63,10 +78,17 @@ export function foldJob(entries: readonly Entry[]): JobState {
       typings: typingsOf(read.data, entry),
       correctedBy,
     }
+    if (isGathered(read.kind)) {
+      const amiss = read.kind === 'decision' ? undefined : misnamed(entries, entry, read.kind, read.data)
+      if (amiss) state.troubles.push(amiss)
+      else (state[gathered[read.kind]] as unknown[]).push({ ...told, ...read.data })
+      continue
+    }
     switch (read.kind) {
       case 'opened':
-        if (state.opened) state.troubles.push(twice(entry, state.opened.entry))
-        else state.opened = { ...told, ...read.data }
+      case 'arrival':
+        if (state[read.kind]) state.troubles.push(twice(read.kind, entry, state[read.kind]!.entry))
+        else Object.assign(state, { [read.kind]: { ...told, ...read.data } })
         break
       case 'set pressures':
         state.pressures = { ...told, ...read.data }
@@ -137,12 +159,6 @@ export function foldJob(entries: readonly Entry[]): JobState {
         state.renewed.push({ ...told, ...read.data })
         if (round && round.readings.length > 0) round.stale ??= entry
         break
-      case 'caution acknowledged':
-        state.cautions.push({ ...told, ...read.data })
-        break
-      case 'note':
-        state.notes.push({ ...told, ...read.data })
-        break
       case 'correction': {
         const { of } = read.data
         if (typeof of === 'number' && of < entry) state.corrections.push({ entry, of })
@@ -151,7 +167,15 @@ export function foldJob(entries: readonly Entry[]): JobState {
     }
   }
   close()
-  state.troubles.push(...heightTroubles(state.heights))
+  state.troubles.push(
+    ...heightTroubles(state.heights),
+    ...valueConflicts(state.tightenings, ({ wheel, joint }) => [
+      ...state.undone.filter((u) => u.wheel === wheel && u.joint === joint).map((u) => u.entry),
+      // Which joint carries an adjuster stands in the corner model; the bolt book looks closer.
+      ...state.moves.filter((m) => m.wheel === wheel).map((m) => m.entry),
+    ]),
+    ...answerConflicts(state),
+  )
   // A mark found later tells how the adjuster stood in every round before its first move.
   const settingsBefore = (entry: number) => [
     ...settingBook(
@@ -184,10 +208,36 @@ const faulty = (
   remedy: `Right would be: ${problem.right}.`,
 })
 
-const twice = (entry: number, first: number): Trouble => ({
+const nothingGathered = () =>
+  Object.fromEntries(Object.values(gathered).map((list) => [list, [] as never[]])) as unknown as {
+    [K in keyof Gathered]: Gathered[K][number][]
+  }
+
+/** An entry that names another which does not stand before it, or clears what cannot be cleared. */
+function misnamed(
+  entries: readonly Entry[],
+  entry: number,
+  kind: string,
+  data: Readonly<Record<string, unknown>>,
+): Trouble | undefined {
+  const [wrong] = references(kind, data).filter(({ of }) => typeof of !== 'number' || of >= entry)
+  if (wrong) return noSuchEntry(entry, String(wrong.of))
+  if (kind !== 'cleared' || clearable.includes(entries[data.of as number]!.kind)) return undefined
+  return {
+    entries: [data.of as number, entry],
+    sentence: `Entry ${String(data.of)} is nothing that can be cleared.`,
+    remedy: 'Name a deviation, a follow-up or a "not road-ready"; correct anything else.',
+  }
+}
+
+const twice = (kind: 'opened' | 'arrival', entry: number, first: number): Trouble => ({
   entries: [first, entry],
-  sentence: 'The job was opened twice.',
-  remedy: 'Correct the first entry instead of opening the job again.',
+  ...(kind === 'arrival' ? { choice: [first, entry] } : {}),
+  sentence: kind === 'opened' ? 'The job was opened twice.' : 'The arrival was written down twice.',
+  remedy:
+    kind === 'opened'
+      ? 'Correct the first entry instead of opening the job again.'
+      : 'Decide which of the two holds, or correct the first.',
 })
 
 const notLater = (entry: number, number: number, last: number): Trouble => ({

@@ -17,6 +17,7 @@ export function heightTroubles(heights: readonly HeightFact[]): readonly Trouble
     return [
       {
         entries: group.map((h) => h.entry),
+        choice: group.map((h) => h.entry),
         sentence: `The ${group[0]!.wheel} wheel has two ride heights (${group[0]!.when}): ${[...said].map((t) => `“${t}”`).join(' and ')}.`,
         remedy: 'Decide which is right and correct the other entry; repeats belong into one entry.',
       },

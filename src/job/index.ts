@@ -1,4 +1,5 @@
 export { checkTogether, type NamedFile } from './check-together.ts'
+export { clearedBy } from './cleared-by.ts'
 export { type EntryData, type EntryKind, entryKinds } from './entries-schema.ts'
 export type { Entry, Job } from './entry.ts'
 export { foldJob } from './fold-job.ts'

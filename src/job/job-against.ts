@@ -5,6 +5,7 @@ import type { Job } from './entry.ts'
 import { foldJob } from './fold-job.ts'
 import type { JobState, Setting } from './job-state.ts'
 import { standOf } from './stand-of.ts'
+import type { WheelName } from './wheel-name.ts'
 
 /** The files that a job names, as far as they are at hand. @source definition */
 export interface Beside {
@@ -62,6 +63,23 @@ function kitProblems(state: JobState, kit: Kit): readonly Problem[] {
           right: fit.length > 0 ? fit.map((g) => `"${g}"`).join(' or ') : `a kit with a ${kinds[0]}`,
         })
     }
+  for (const { entry, wrench, adapter } of state.tightenings) {
+    const wrenches = Object.keys(kit.wrenches ?? {})
+    if (wrench !== undefined && !wrenches.includes(wrench))
+      found.push(
+        lacks(`entries[${entry}].data.wrench`, `The kit "${kit.name}" has no wrench`, wrench, wrenches),
+      )
+    const adapters = Object.keys(kit.adapters ?? {})
+    if (adapter && !adapters.includes(adapter.adapter))
+      found.push(
+        lacks(
+          `entries[${entry}].data.adapter.adapter`,
+          `The kit "${kit.name}" has no adapter`,
+          adapter.adapter,
+          adapters,
+        ),
+      )
+  }
   const bay = state.bay
   if (bay && !Object.hasOwn(kit.floors ?? {}, bay.bay))
     found.push(
@@ -91,28 +109,16 @@ function cornerProblems(state: JobState, { front, rear }: Beside): readonly Prob
         ),
       )
   }
-  for (const { entry, wheel, joint } of state.play) {
-    const corner = cornerOf(wheel)
-    if (corner && !Object.hasOwn(corner.joints, joint))
-      found.push(
-        lacks(
-          `entries[${entry}].data.joint`,
-          `The corner model "${corner.name}" has no joint`,
-          joint,
-          Object.keys(corner.joints),
-        ),
-      )
-  }
-  for (const { entry, wheels, part } of state.renewed)
-    for (const wheel of wheels) {
-      const corner = cornerOf(wheel)
-      if (corner && !Object.hasOwn(corner.parts, part))
+  for (const { entry, wheels, member, name } of named(state))
+    for (const corner of new Set(wheels.map(cornerOf))) {
+      const known = corner && Object.keys(member === 'joint' ? corner.joints : corner.parts)
+      if (known && !known.includes(name))
         found.push(
           lacks(
-            `entries[${entry}].data.part`,
-            `The corner model "${corner.name}" has no part`,
-            part,
-            Object.keys(corner.parts),
+            `entries[${entry}].data.${member}`,
+            `The corner model "${corner.name}" has no ${member}`,
+            name,
+            known,
           ),
         )
     }
@@ -122,6 +128,38 @@ function cornerProblems(state: JobState, { front, rear }: Beside): readonly Prob
     if (adjuster) found.push(...settingProblems(state, setting, adjuster))
   }
   return found
+}
+
+/** Every joint and part that the log names, at which wheels. */
+function named(state: JobState) {
+  const facts: readonly {
+    readonly entry: number
+    readonly wheel?: WheelName | undefined
+    readonly wheels?: readonly WheelName[] | undefined
+    readonly joint?: string | undefined
+    readonly part?: string | undefined
+  }[] = [
+    ...state.play,
+    ...state.renewed,
+    ...state.handChecks,
+    ...state.marks,
+    ...state.undone,
+    ...state.tightenings,
+    ...state.pins,
+    ...state.secondChecks,
+    ...state.deviations,
+    ...state.photos,
+    ...state.extraWork,
+  ]
+  return facts
+    .flatMap((fact) =>
+      (['joint', 'part'] as const).flatMap((member) => {
+        const name = fact[member]
+        const wheels = fact.wheels ?? (fact.wheel ? [fact.wheel] : [])
+        return name === undefined ? [] : [{ entry: fact.entry, wheels, member, name }]
+      }),
+    )
+    .sort((a, b) => a.entry - b.entry)
 }
 
 function settingProblems(state: JobState, setting: Setting, adjuster: Adjuster): readonly Problem[] {

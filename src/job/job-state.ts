@@ -1,6 +1,7 @@
 import type { Observation, PlayObservation, RideHeightObservation } from '../gauge/index.ts'
 import type { AxleEnd, Side } from '../linkage/index.ts'
 import type { EntryData } from './entries-schema.ts'
+import type { Gathered } from './gathered.ts'
 import type { TypedSetting } from './setting-schema.ts'
 import type { WheelName } from './wheel-name.ts'
 
@@ -84,13 +85,16 @@ export interface Setting {
 /** Something in the log that a person must look at. @source definition */
 export interface Trouble {
   readonly entries: readonly number[]
+  /** The entries between which a decision can choose, where that settles it. */
+  readonly choice?: readonly number[]
   readonly sentence: string
   readonly remedy: string
 }
 
 /** A job as it stands: all that the log says, and nothing that it does not. @source definition */
-export interface JobState {
+export interface JobState extends Gathered {
   readonly opened: (Told & EntryData<'opened'>) | null
+  readonly arrival: (Told & EntryData<'arrival'>) | null
   readonly pressures: (Told & EntryData<'set pressures'>) | null
   /** The bay whose floor the readings stand on; null when none is named. */
   readonly bay: (Told & EntryData<'floor'>) | null
@@ -102,9 +106,9 @@ export interface JobState {
   readonly rounds: readonly Round[]
   /** Where the adjusters stand after the last entry. */
   readonly settings: readonly Setting[]
-  readonly cautions: readonly (Told & EntryData<'caution acknowledged'>)[]
-  readonly notes: readonly (Told & EntryData<'note'>)[]
   readonly corrections: readonly { readonly entry: number; readonly of: number }[]
+  /** Entries that a decision set aside: they stand in the log and say nothing any more. */
+  readonly setAside: readonly { readonly entry: number; readonly by: number }[]
   /** Entries of kinds that this version does not know; kept as they are. */
   readonly newer: readonly { readonly entry: number; readonly kind: string }[]
   readonly troubles: readonly Trouble[]

@@ -27,7 +27,13 @@ export function readEntry(kind: string, data: unknown, path: readonly PropertyKe
   }
   const known = kind as EntryKind
   const read = readPart(data, entryData[known], path)
-  const slips = read.ok && known === 'moved' ? moveSlips(read.value as EntryData<'moved'>, path) : []
+  const slips = !read.ok
+    ? []
+    : known === 'moved'
+      ? moveSlips(read.value as EntryData<'moved'>, path)
+      : known === 'decision'
+        ? decisionSlips(read.value as EntryData<'decision'>, path)
+        : []
   if (slips.length > 0) return { kind: 'faulty', problems: slips }
   return (
     read.ok ? { kind: known, data: read.value } : { kind: 'faulty', problems: read.problems }
@@ -41,6 +47,22 @@ function moveSlips({ to, by }: EntryData<'moved'>, path: readonly PropertyKey[])
       field: fieldPath(path),
       wrong: to === undefined ? 'It says neither "to" nor "by".' : 'It says both "to" and "by".',
       right: 'the new setting under "to", or the change under "by"',
+    },
+  ]
+}
+
+function decisionSlips(
+  { of, keep }: EntryData<'decision'>,
+  path: readonly PropertyKey[],
+): readonly Problem[] {
+  if (of.includes(keep) && new Set(of).size === of.length) return []
+  return [
+    {
+      field: fieldPath([...path, of.includes(keep) ? 'of' : 'keep']),
+      wrong: of.includes(keep)
+        ? 'An entry is named twice.'
+        : `Entry ${keep} is not among those of the decision.`,
+      right: 'each entry once under "of", and one of them under "keep"',
     },
   ]
 }

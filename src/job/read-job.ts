@@ -3,6 +3,7 @@ import { effectiveData } from './effective-data.ts'
 import type { Entry, Job } from './entry.ts'
 import { jobFileSchema } from './job-schema.ts'
 import { readEntry } from './read-entry.ts'
+import { references } from './references.ts'
 
 /**
  * A job out of a file's value: the log with its texts as typed, or every fault of the file at once. Each
@@ -35,17 +36,13 @@ function logFaults(entries: readonly Entry[]): readonly Problem[] {
   const found = entries.flatMap(loneFaults)
   if (found.length > 0) return found
   return effectiveData(entries).flatMap(({ data, correctedBy }, i) => {
-    if (entries[i]!.kind === 'correction') {
-      const of = (data as { of?: unknown }).of
-      if (typeof of !== 'number' || of >= i)
-        return [
-          {
-            field: `entries[${i}].data.of`,
-            wrong: `Entry ${String(of)} does not stand before this correction.`,
-            right: `the number of an earlier entry, 0 to ${i - 1}`,
-          },
-        ]
-    }
+    const wrong = references(entries[i]!.kind, data).filter(({ of }) => typeof of !== 'number' || of >= i)
+    if (wrong.length > 0)
+      return wrong.map(({ path, of }) => ({
+        field: `entries[${i}].data.${path}`,
+        wrong: `Entry ${String(of)} does not stand before this one.`,
+        right: `the number of an earlier entry, 0 to ${i - 1}`,
+      }))
     if (correctedBy.length === 0) return []
     const read = readEntry(entries[i]!.kind, data, ['entries', i, 'data'])
     if (read.kind !== 'faulty') return []

@@ -30,6 +30,7 @@ export function withAsFound(
   if (rivals.length > 0)
     troubles.push({
       entries: [...rivals.map((e) => e.entry), fact.entry],
+      choice: [...rivals.map((e) => e.entry), fact.entry],
       sentence: `The ${fact.adjuster} of the ${fact.wheel} wheel was found at two places: ${[...rivals, fact].map((e) => `“${saidOf(e)}”`).join(' and ')}.`,
       remedy: 'Decide which is right and correct the other entry; until then its setting is not known.',
     })

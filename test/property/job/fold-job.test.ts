@@ -34,6 +34,19 @@ const moved = (adjuster: string, wheel: string, said: Record<string, unknown>): 
 const correction = (of: number, data: unknown): Entry => ({ kind: 'correction', data: { of, data } })
 const note = (text: string): Entry => ({ kind: 'note', data: { text } })
 
+const tightened = (joint: string, wheel: string, said: Record<string, unknown>): Entry => ({
+  kind: 'tightened',
+  data: { joint, wheel, hand: 'T', ...said },
+})
+const undone = (joint: string, wheel: string): Entry => ({
+  kind: 'undone',
+  data: { joint, wheel, to: 'open' },
+})
+const checked = (joint: string, wheel: string): Entry => ({
+  kind: 'checked',
+  data: { joint, wheel, by: 'another person', how: 'looked at and felt', passed: true, hand: 'K' },
+})
+
 const front = adjustersOf(demoCorner('07'))
 const standing = (state: JobState, wheel: 'front left' | 'front right') =>
   Object.fromEntries(
@@ -43,6 +56,7 @@ const standing = (state: JobState, wheel: 'front left' | 'front right') =>
 // Random logs: facts of every kind that this version knows, corrections of any earlier entry among them.
 const anyWheel = fc.constantFrom(...wheelNames)
 const anyAdjuster = fc.constantFrom('lower-front-eccentric', 'lower-rear-eccentric', 'tie-rod')
+const anyJoint = fc.constantFrom('lower-front-bolt', 'wheel-nuts')
 const anyFact: fc.Arbitrary<Entry> = fc.oneof(
   fc.tuple(anyWheel, fc.integer({ min: 300, max: 500 })).map(([wheel, mm]) => height(wheel, mm)),
   fc.tuple(anyWheel, fc.integer({ min: -30, max: 30 })).map(([wheel, tenths]) => reading(wheel, tenths / 10)),
@@ -61,6 +75,14 @@ const anyFact: fc.Arbitrary<Entry> = fc.oneof(
     kind: 'part renewed',
     data: { part, wheels: [wheel] },
   })),
+  fc
+    .tuple(anyWheel, anyJoint, fc.constantFrom('run up', 'final'), fc.integer({ min: 180, max: 182 }))
+    .map(([wheel, joint, stage, torque]) => tightened(joint, wheel, { stage, torque: `${torque} N·m` })),
+  fc.tuple(anyWheel, anyJoint).map(([wheel, joint]) => undone(joint, wheel)),
+  fc.tuple(anyWheel, anyJoint).map(([wheel, joint]) => checked(joint, wheel)),
+  fc
+    .constantFrom('asked', 'yes', 'no')
+    .map((answer) => ({ kind: 'extra work', data: { what: 'dampers', answer } })),
   fc.constant<Entry>({ kind: 'floor', data: { bay: 'bay-2' } }),
   fc.constant<Entry>({ kind: 'magnetic survey', data: {} }),
 )
@@ -116,7 +138,7 @@ function asSets(state: JobState, was: (entry: number) => number): unknown {
       ? was(value)
       : key === 'id' && typeof value === 'string' && value.startsWith('entry ')
         ? `entry ${was(Number(value.slice(6)))}`
-        : (key === 'entries' || key === 'correctedBy') && Array.isArray(value)
+        : (key === 'entries' || key === 'correctedBy' || key === 'choice') && Array.isArray(value)
           ? value.map(was)
           : value,
   )
@@ -141,6 +163,12 @@ function touches({ kind, data }: Entry): readonly string[] | 'everything' {
     case 'note':
     case 'magnetic survey':
       return []
+    case 'tightened':
+    case 'undone':
+    case 'checked':
+      return [`joint ${String(data.wheel)} ${String(data.joint)}`]
+    case 'extra work':
+      return ['answers']
     case 'moved':
       return [`${String(data.wheel)} ${String(data.adjuster)}`, 'round']
     default:
@@ -154,6 +182,11 @@ law(
   ([log, pick]) => {
     const places = log.flatMap((entry, i) => {
       const [a, b] = [touches(entry), i + 1 < log.length ? touches(log[i + 1]!) : 'everything']
+      // A move opens whatever joint carries it: the fold knows only its wheel.
+      const [one, two] = [entry, log[i + 1]]
+      const kinds = [one.kind, two?.kind]
+      if (kinds.includes('moved') && kinds.includes('tightened') && one.data.wheel === two!.data.wheel)
+        return []
       return a === 'everything' || b === 'everything' || a.some((x) => b.includes(x)) ? [] : [i]
     })
     if (places.length === 0) return true
