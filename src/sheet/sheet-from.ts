@@ -1,6 +1,6 @@
 import { type Moves, moves } from '../adjust/index.ts'
 import { type GaugeContext, rideHeight } from '../gauge/index.ts'
-import { foldJob, type HeightFact, type JobState, type Round } from '../job/index.ts'
+import { foldJob, type HeightFact, type JobState, jobAgainst, type Round } from '../job/index.ts'
 import { instrumentsOf } from '../kit/index.ts'
 import type { AxleEnd, ReadingName, Side } from '../linkage/index.ts'
 import type { Measured } from '../measure/index.ts'
@@ -13,6 +13,7 @@ import { sheetClamp } from './clamp-of-sheet.ts'
 import { sheetCorners } from './corners-of-sheet.ts'
 import { gaugeContext } from './gauge-setting.ts'
 import { sheetHeights } from './heights-of-sheet.ts'
+import { impossibleHeights } from './impossible-heights.ts'
 import { includedAngleSays } from './included-angles.ts'
 import { type ReadRound, taughtSetup } from './learned.ts'
 import { sheetMoves } from './moves-of-sheet.ts'
@@ -60,16 +61,28 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
   const round = last?.round ?? null
   const said = last?.said ?? noReadings
   troubles.push(...said.troubles)
+  const beside = { front: sources.corners.front, rear: sources.corners.rear ?? undefined }
+  for (const { field, wrong, right } of jobAgainst(sources.job, beside))
+    troubles.push(`${field}: ${wrong} Right would be ${right}.`)
   const limits = sources.spec ? limitsOf(sources.spec) : {}
   const measured = heightReader(sources)
   const setups = last
     ? ends.flatMap((end) => {
         const corner = cornerAt(sources, end)
-        const setup = corner ? tell(() => taughtSetup(corner, state, rounds), null) : null
-        return corner && setup ? [{ corner, setup }] : []
+        if (!corner) return []
+        const beyond = impossibleHeights(corner, state, round, units)
+        troubles.push(...beyond)
+        const setup = beyond.length > 0 ? null : tell(() => taughtSetup(corner, state, rounds), null)
+        return setup ? [{ corner, setup }] : []
       })
     : []
-  const answer = last ? tell(() => theMoves(said.readings, limits, setups, { threshold, seed }), null) : null
+  // An adjuster whose corner cannot be computed is no adjuster that does not help.
+  const stuck = last ? ends.filter((end) => cornerAt(sources, end)).length - setups.length : 0
+  const answer =
+    last && stuck === 0
+      ? tell(() => theMoves(said.readings, limits, setups, { threshold, seed }), null)
+      : null
+  const toSay = answer ?? (stuck === 0 ? null : { ...nothing, sentence: notComputed })
   const heights = Object.assign(
     {},
     ...setups.map(({ corner, setup }) =>
@@ -111,7 +124,7 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
       ),
       ...sheetAdvice(readings, said, units),
     ],
-    moves: sheetMoves(answer ?? nothing),
+    moves: sheetMoves(toSay ?? nothing),
     reach: setups.flatMap(({ setup }) => tell(() => sheetReach({ setup, said, answer, limits }), [])),
     corners: setups.flatMap(({ corner, setup }) => tell(() => sheetCorners(corner, setup), [])),
     clamp: ends.flatMap((end) => {
@@ -127,7 +140,7 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
     }),
     cautions: sheetCautions(state, round, readings),
     troubles: [...new Set(troubles)],
-    next: nextStep(round, readings, answer),
+    next: nextStep(round, readings, toSay),
   }
 }
 
@@ -142,6 +155,9 @@ const nothing: Moves = {
   notRead: [],
   sentence: 'No moves: nothing was read, or nothing has a limit.',
 }
+
+const notComputed =
+  'No moves: the corner model cannot stand as the log says. What must be read again or corrected is told with the troubles of this sheet.'
 
 function theMoves(
   readings: ReadRound['said']['readings'],

@@ -121,6 +121,35 @@ describe('port unit 07', () => {
     expect(empty.next.sentence).toMatch(/read/)
   })
 
+  test('SH3 a height at which the wheel cannot stand costs the moves, and is told, not blamed on a part', () => {
+    const second = sources.job.entries.findLastIndex(
+      (e) => e.kind === 'ride height' && e.data['wheel'] === 'front left' && e.data['when'] === 'settled',
+    )
+    const changed = withCorrection(sources.job, { entry: second, path: 'readings[0]', text: '1442 mm' })
+    if (!changed.ok) throw new Error(JSON.stringify(changed.problems))
+    const after = sheetFrom({ ...sources, job: changed.value })
+    expect(after.troubles.join(' ')).toMatch(
+      /front left wheel stands at 1442 mm by the log.*370 mm to 518 mm.*correct/,
+    )
+    expect(after.moves.moves).toEqual([])
+    expect(after.moves.outOfReach).toEqual([])
+    expect(after.next.sentence).toMatch(/^No moves: the corner model cannot stand/)
+    expect(row(after, 'front right camber').value).toBeCloseTo(row(sheet, 'front right camber').value, 12)
+  })
+
+  test('SH3 a name that leads nowhere in the corner is told', () => {
+    const entries = sources.job.entries.map((e) =>
+      e.kind === 'as found' && e.data['adjuster'] === 'lower-rear-eccentric'
+        ? { ...e, data: { ...e.data, adjuster: 'lower-rear-eccentrc' } }
+        : e,
+    )
+    const after = sheetFrom({ ...sources, job: { ...sources.job, entries } })
+    expect(after.troubles.join(' ')).toMatch(
+      /no adjuster "lower-rear-eccentrc"\. Right would be "lower-rear-eccentric"/,
+    )
+    expect(sheet.troubles).toEqual([])
+  })
+
   test('SH10 a method that is too rough for the limits says so, wherever the reading lies', () => {
     const tight = structuredClone(sources.spec!) as {
       limits: Record<string, { low: unknown; high: unknown }>
