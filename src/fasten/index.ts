@@ -1,4 +1,7 @@
 export { bearingDiameter } from './bearing-diameter.ts'
+export { type CastleNut, castleNut } from './castle-nut.ts'
+export { type CastleWindow, castleOnScale } from './castle-on-scale.ts'
+export { angleToSlot, axialAdvance, largestAdvance, type Slots, type SlotView } from './castle-slot.ts'
 export { checkWrench, type WrenchCheck } from './check-wrench.ts'
 export type { FastenRefusal } from './fasten-refusal.ts'
 export { type FrictionJob, forceLever } from './force-lever.ts'
@@ -8,6 +11,7 @@ export { onScale, type ScaleJob } from './on-scale.ts'
 export { parseThread } from './parse-thread.ts'
 export { type Preload, type PreloadJob, preloadOf, torqueFor } from './preload.ts'
 export { type RankedWrench, rankWrenches, type UnfitWrench, type WrenchQuestion } from './rank-wrenches.ts'
+export { type ReTightening, reTightening } from './re-tightening.ts'
 export { type Strength, strengthOf, strengths } from './strength.ts'
 export type { Thread } from './thread.ts'
 export { type ThreadLoads, threadLoads } from './thread-loads.ts'
@@ -19,6 +23,7 @@ export {
   type TighteningMethod,
   tighteningFactor,
 } from './tightening-scatter.ts'
+export { type Ring, type TighteningSequence, tighteningSequence } from './tightening-sequence.ts'
 export { torqueReceived, type WrenchInHand } from './torque-received.ts'
 export type { Adapter, TorqueWrench, WrenchScale } from './torque-wrench.ts'
 export { type TurnJob, turnForPreload } from './turn-for-preload.ts'

@@ -1,11 +1,11 @@
 import { halfWidth, type Measured } from '../measure/index.ts'
-import { metre, type NewtonMetre, Nm, Refusal, rad } from '../quantity/index.ts'
+import { type NewtonMetre, Refusal } from '../quantity/index.ts'
 import { checkWrench } from './check-wrench.ts'
 import { inOrder, positive } from './fasten-refusal.ts'
 import { onScale } from './on-scale.ts'
+import { settingOn } from './setting-on.ts'
 import { torqueReceived, type WrenchInHand } from './torque-received.ts'
 import type { Adapter, TorqueWrench } from './torque-wrench.ts'
-import { wrenchSetting } from './wrench-setting.ts'
 
 /** Which wrench for this torque? @source definition */
 export interface WrenchQuestion {
@@ -88,12 +88,3 @@ function ranked(
     off: (halfWidth(received) + Math.abs(received.value - torque)) / torque,
   }
 }
-
-/** The setting for a torque, with or without an adapter, unrounded. */
-export const settingOn = (wrench: TorqueWrench, adapter: Adapter | null, torque: NewtonMetre): NewtonMetre =>
-  wrenchSetting({
-    torque: Nm(torque),
-    reach: wrench.reach,
-    offset: adapter?.offset ?? metre(0),
-    angle: adapter?.angle ?? rad(0),
-  })
