@@ -10,6 +10,7 @@ import type { InclinometerObservation } from './observation.ts'
 import { differentPlaces, runOutFit } from './run-out-fit.ts'
 import { runOutLeft } from './run-out-left.ts'
 import { sourceName } from './source-name.ts'
+import { wheelTilt } from './wheel-tilt.ts'
 import { widenedByKnownPlay } from './widened-by-play.ts'
 import { withoutZero } from './without-zero.ts'
 
@@ -19,7 +20,7 @@ const PLACES_FOR_FIT = 3
  * Camber of one wheel from an inclinometer on rim or hub: run-out out by a sine (three places), by halves (two), or
  * left in the spread (one); zero and floor taken off.
  *
- * @throws {Refusal} `no-instrument`; `wrong-instrument`; `too-few`; `not-finite`; `no-floor-size`
+ * @throws {Refusal} `no-instrument`; `wrong-instrument`; `too-few`; `not-finite`; `not-level`; `no-floor-size`
  * @assumes the gauge is held with its face to the person at every wheel, so its zero error has one sign in camber
  * @source own derivation: docs/methods/camber-inclinometer.md
  */
@@ -28,7 +29,7 @@ export function camberReading(observation: InclinometerObservation, context: Gau
   const gauge = instrumentOf(context.instruments, observation.gauge, ['inclinometer'])
   const [axle, side] = wheel.split(' ') as [AxleEnd, Side]
   const what = `${wheel} camber, ${id}`
-  const values = readings.map(({ reading }) => reading)
+  const values = readings.map(({ reading }) => wheelTilt(reading, what))
   const places = differentPlaces(readings)
   // Run-out moves the reading across the steps, so from two places on each step is an error of its own.
   const steady = places < 2 && gauge.placing < gauge.resolution / 2

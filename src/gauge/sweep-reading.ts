@@ -12,6 +12,7 @@ import { meanReading, STEER } from './mean-reading.ts'
 import type { SweepObservation, SweepReading } from './observation.ts'
 import { sourceName } from './source-name.ts'
 import { sweepThroughLinkage } from './sweep-through-linkage.ts'
+import { wheelTilt } from './wheel-tilt.ts'
 import { withoutZero } from './without-zero.ts'
 
 const PAGE = 'docs/methods/steer-sweep.md'
@@ -22,7 +23,7 @@ const LINKAGE_WITHIN = 0.5
  * Caster, and SAI where the gauge was read along the wheel too, of one front wheel from a steer sweep. Exact
  * relation at any pair of angles; a zero of the steer gauge that is off straight ahead is one error of both sides.
  *
- * @throws {Refusal} `not-with-this-kit` without a steer gauge; `no-instrument`; `wrong-instrument`; `too-few`; `no-sweep`; `not-finite`; `no-floor-size`
+ * @throws {Refusal} `not-with-this-kit` without a steer gauge; `no-instrument`; `wrong-instrument`; `too-few`; `no-sweep`; `not-finite`; `not-level`; `no-floor-size`
  * @assumes brake held, each end approached from one side, wheels on free plates
  * @source own derivation: docs/methods/steer-sweep.md; SAE Technical Paper 850219 (1985) for the method
  */
@@ -32,6 +33,7 @@ export function sweepReading(observation: SweepObservation, context: GaugeContex
   const steer = steerGaugeOf(observation, context)
   if (sweeps.length === 0)
     throw gaugeRefusal('too-few', 'sweeps', 0, 'No sweep was read.', 'Turn to both sides and read at each.')
+  for (const { left, right } of sweeps) endsInOrder(left.steer, right.steer)
   const withSai = sweeps.every(({ left, right }) => left.tilt !== undefined && right.tilt !== undefined)
   const known = withSai ? undefined : (context.sai?.[side] ?? usualSai(side))
   const single = sweeps.map((sweep, i) =>
@@ -67,6 +69,19 @@ export function sweepReading(observation: SweepObservation, context: GaugeContex
     }
   }
   return withSai ? [finish('caster'), finish('sai')] : [finish('caster')]
+}
+
+/** Ends that changed places would turn the sign of caster. */
+function endsInOrder(left: number, right: number): void {
+  if (!(left < right)) return
+  const said = (steer: number) => `${((steer * 180) / Math.PI).toFixed(1).replace('-', '−')}°`
+  throw gaugeRefusal(
+    'no-sweep',
+    'sweeps',
+    `${left}, ${right}`,
+    `The end to the left is steered by ${said(left)} and the end to the right by ${said(right)}, which is further to the left.`,
+    'Steer to the left is plus: correct the signs, or change the ends over.',
+  )
 }
 
 function steerGaugeOf({ steerGauge }: SweepObservation, { instruments }: GaugeContext): SteerGauge {
@@ -106,7 +121,11 @@ function inputsOf(
     const inclined = (value: number, of: string) =>
       withoutZero(
         combine([
-          { of: meanReading([value], gauge, `${of}, ${name}, ${what}`).measured, times: 1 },
+          {
+            of: meanReading([wheelTilt(value, `${of}, ${name}, ${what}`)], gauge, `${of}, ${name}, ${what}`)
+              .measured,
+            times: 1,
+          },
           {
             of: rectangular(gauge.accuracy, sourceName('scale', `${gauge.id}, ${side} ${of}, ${name}`)),
             times: 1,

@@ -145,10 +145,21 @@ refuses('not-positive', () => read({ ...loose, arm: metre(0) }), 'arm')
 refuses('no-sweep', () =>
   read({ ...swept, sweeps: [{ left: swept.sweeps[0]!.left, right: swept.sweeps[0]!.left }] }),
 )
+refuses('no-sweep', () =>
+  read({ ...swept, sweeps: swept.sweeps.map(({ left, right }) => ({ left: right, right: left })) }),
+)
 refuses('no-sweep', () => smallAngleCaster(swept.sweeps[0]!.left, swept.sweeps[0]!.left, 'left'))
 
 refuses('not-level', () =>
   read({ ...strung, wheels: { 'front left': { front: [mm(600)], rear: [mm(100)], span: mm(400) } } }),
+)
+for (const tilt of [45.1, -95, 1e99])
+  refuses('not-level', () => read({ ...camber, readings: [{ wheelTurn: rad(0), reading: deg(tilt) }] }))
+refuses('not-level', () =>
+  read({
+    ...swept,
+    sweeps: swept.sweeps.map(({ left, right }) => ({ left: { ...left, camber: deg(89) }, right })),
+  }),
 )
 refuses('not-level', () => read({ ...taped, belowHub: metre(0.33) }), 'belowHub')
 refuses('not-level', () => read({ ...taped, rear: [metre(2.5)] }), 'rear')
