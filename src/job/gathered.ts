@@ -1,5 +1,5 @@
 import type { EntryData } from './entries-schema.ts'
-import type { Told } from './job-state.ts'
+import type { Told } from './told.ts'
 
 /**
  * Kinds of entries that the fold keeps as they are told, one list each.

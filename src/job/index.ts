@@ -15,15 +15,14 @@ export type {
   RenewedFact,
   Round,
   Setting,
-  Told,
   Trouble,
-  Typing,
 } from './job-state.ts'
 export { type AnyFile, readAny } from './read-any.ts'
 export { readJob } from './read-job.ts'
 export type { TypedSetting } from './setting-schema.ts'
 export { type FormatName, sniffFormat } from './sniff-format.ts'
 export { type Stand, standOf } from './stand-of.ts'
+export type { Told, Typing } from './told.ts'
 export { type WheelName, wheelNames, wheelPlace } from './wheel-name.ts'
 export { type FieldCorrection, withCorrection } from './with-correction.ts'
 export { writeJob } from './write-job.ts'

@@ -3,28 +3,8 @@ import type { AxleEnd, Side } from '../linkage/index.ts'
 import type { EntryData } from './entries-schema.ts'
 import type { Gathered } from './gathered.ts'
 import type { TypedSetting } from './setting-schema.ts'
+import type { Told } from './told.ts'
 import type { WheelName } from './wheel-name.ts'
-
-/** One quantity that a person typed: which entry, which field in its data, and the text. @source definition */
-export interface Typing {
-  readonly entry: number
-  /** Path in the entry's data: `reads[0]`. */
-  readonly path: string
-  readonly text: string
-}
-
-/** What every fact of the state says about where it comes from. @source definition */
-export interface Told {
-  /** Place of the entry in the log, from 0. */
-  readonly entry: number
-  /** The device's clock; shown only. */
-  readonly at: string | null
-  /** Number of the round in which it was said; 0 before the first. */
-  readonly round: number
-  readonly typings: readonly Typing[]
-  /** The corrections laid over it. */
-  readonly correctedBy: readonly number[]
-}
 
 /** A ride height of one wheel. @source definition */
 export type HeightFact = Told & {

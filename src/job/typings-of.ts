@@ -1,5 +1,5 @@
 import { fieldPath } from '../corner/index.ts'
-import type { Typing } from './job-state.ts'
+import type { Typing } from './told.ts'
 
 /**
  * Every quantity in an entry's data that a person typed, with its path and text: whatever has a text beside
