@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process'
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, truncateSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -46,6 +46,35 @@ describe('axlewright', () => {
   test('moves and clamp say what the hand does', () => {
     expect(axlewright('moves', job).out).toMatch(/eccentric: \d+° (anti)?clockwise/)
     expect(axlewright('clamp', job).out).toMatch(/raise the hub from where it hangs by \d+ mm ± \d+ mm/)
+  })
+
+  test('read: a method, a word or a file that cannot be meant is told as such', () => {
+    const kit = ['--kit', 'examples/port-kit.kit.json']
+    const told = (...words: string[]) => {
+      const { code, out, err } = axlewright('read', ...words)
+      expect([code, out]).toEqual([2, ''])
+      return err
+    }
+    expect(told('protractor')).toMatch(/“protractor” is no method. Known are inclinometer/)
+    expect(told('toString')).toMatch(/is no method/)
+    expect(told('strings', ...kit)).toMatch(/Write them into a job file/)
+    expect(told('height', ...kit, 'rule=rule', 'rule=tape')).toMatch(/“rule” is said twice/)
+    expect(
+      told('inclinometer', ...kit, 'wheel=front left', 'gauge=inclinometer', 'readings=0°: 400°'),
+    ).toMatch(/no wheel leans beyond 45°/)
+    const alone = axlewright(
+      'read',
+      'inclinometer',
+      ...kit,
+      'wheel=front left',
+      'gauge=inclinometer',
+      'readings=-0.3°',
+    )
+    expect(alone.out).toMatch(/front left camber: −0\.3/)
+    const huge = join(mkdtempSync(join(folder, 'huge-')), 'huge.kit.json')
+    writeFileSync(huge, '')
+    truncateSync(huge, 2 ** 31)
+    expect(told('height', '--kit', huge)).toMatch(/huge\.kit\.json: This file has 2048 MB/)
   })
 
   test('read: one gauge with where its spread comes from', () => {

@@ -9,11 +9,11 @@ const list = (text: string): string[] =>
     .map((part) => part.trim())
     .filter(Boolean)
 
-/** "0°: -0.3°, 180°: -0.1°" */
+/** "0°: -0.3°, 180°: -0.1°"; a reading alone is one with the wheel as it stands. */
 const turnsAndReadings = (text: string): Wire[] =>
   list(text).map((pair) => {
-    const [wheelTurn = '', reading = ''] = pair.split(':').map((part) => part.trim())
-    return { wheelTurn, reading }
+    const [turn = '', reading] = pair.split(':').map((part) => part.trim())
+    return reading === undefined ? { wheelTurn: '0°', reading: turn } : { wheelTurn: turn, reading }
   })
 
 /** "20° 1.35°": steer, then camber, then tilt where it was read. */
@@ -100,13 +100,17 @@ const taken: Readonly<Record<string, readonly string[]>> = {
 /**
  * The words of a command line as a job's entry. What the words hold is judged where every job is.
  *
- * @throws {BadInput} for a method or a word that is not known
+ * @throws {BadInput} for a method or a word that is not known, or a word said twice
  */
 export function observationWords(
   method: string,
   given: readonly string[],
 ): { entry: WireEntry; words: Words } {
-  const make = makers[method]
+  if (method === 'strings')
+    throw new BadInput([
+      'Strings give the toe of four wheels at once, which is too much for one line. Write them into a job file, as in examples/port-unit-07, and read it with "axlewright sheet".',
+    ])
+  const make = Object.hasOwn(makers, method) ? makers[method] : undefined
   if (!make)
     throw new BadInput([
       `“${method}” is no method. Known are ${Object.keys(makers).join(', ')}; "axlewright read --help" shows each.`,
@@ -121,6 +125,7 @@ export function observationWords(
       wrong.push(
         `“${name}” says nothing for ${method}. Known are ${[...taken[method]!, ...around].join(', ')}.`,
       )
+    else if (words.has(name)) wrong.push(`“${name}” is said twice. Leave one of them out.`)
     else words.set(name, word.slice(at + 1))
   }
   if (wrong.length > 0) throw new BadInput(wrong)

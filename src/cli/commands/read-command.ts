@@ -15,12 +15,12 @@ export function readCommand(
   given: readonly string[],
   options: { kit?: string; json?: boolean },
 ): Outcome {
+  const { entry, words } = observationWords(method, given)
   if (options.kit === undefined)
     throw new BadInput([
       'Which gauges? Name the kit with --kit FILE, such as --kit examples/port-kit.kit.json; it says how well each gauge reads.',
     ])
   const kit = wholeOf(options.kit, readKit(readJsonFile(options.kit)))
-  const { entry, words } = observationWords(method, given)
   const observation = observationOf(entry)
   const readings = readingOf(observation, contextOf(kit, words))
   const out = options.json
