@@ -41,7 +41,7 @@ export function sheetText(sheet: Sheet, { plain = false } = {}): string {
   )
   return [
     `${sheet.title.vehicle} · job ${sheet.title.job} · ${sheet.title.workshop}`,
-    `${sheet.title.round} · ${sheet.title.method}`,
+    [sheet.title.round, sheet.title.method].filter(Boolean).join(' · '),
     `Values: ${sheet.title.source}`,
     ...sheet.troubles.map((t) => paragraph(`? ${t}`)),
     ...(heights.length > 0 ? [heading('Ride heights'), ...heights] : []),
