@@ -97,6 +97,16 @@ describe('moves and the round after them', () => {
         )
   })
 
+  test('WE19 moves count as made from when they are noted until a gauge is read again', () => {
+    expect(buildJob(job, []).made).toBe(false)
+    expect(buildJob(job, [turned]).made).toBe(true)
+    const taken: Edit = { kind: 'taken', at, settled: true, proving: false }
+    // A round in which nothing was read says nothing about the moves before it.
+    expect(buildJob(job, [turned, taken]).made).toBe(true)
+    expect(buildJob(job, [turned, ...again(() => '-0.4°'), taken]).made).toBe(false)
+    expect(buildJob(job, [{ ...turned, moves: [] }]).made).toBe(false)
+  })
+
   const again = (text: (was: string, i: number) => string): Edit[] =>
     buildJob(job, [turned])
       .form!.observations.find(({ entry }) => entry === inclinometer.entry)!

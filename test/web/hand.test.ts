@@ -19,6 +19,11 @@ async function typeRound(page: Page): Promise<number> {
       return field instanceof HTMLInputElement && field.value === '' ? field.placeholder : null
     })
     if (was === null) return count
+    const covered = await page.evaluate(() => {
+      const field = document.activeElement!.getBoundingClientRect()
+      return field.bottom > document.querySelector('.next')!.getBoundingClientRect().top
+    })
+    if (covered) throw new Error(`Field ${count + 1} is under the strip.`)
     await page.keyboard.type(bare(was))
     await page.keyboard.press('Enter')
   }

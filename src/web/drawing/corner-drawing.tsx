@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import type { SheetCorner, SheetFigure } from '../../sheet/index.ts'
 import { Balloon } from './balloon.tsx'
 import './corner-drawing.css'
@@ -16,7 +17,7 @@ const weights: Record<SheetFigure['strokes'][number]['kind'], number> = {
 }
 
 /** The letters under `of` that the eye cannot tell apart on this view share one balloon place; the drawing itself. */
-export function CornerDrawing({
+export const CornerDrawing = memo(function CornerDrawing({
   corner,
   view,
   chosen,
@@ -156,4 +157,4 @@ export function CornerDrawing({
       </svg>
     </div>
   )
-}
+})

@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import type { SheetReading } from '../../sheet/index.ts'
 import { Arrow } from './arrow.tsx'
 import { Dimension } from './dimension.tsx'
@@ -35,7 +36,7 @@ function sideBySide(
 }
 
 /** A reading as a dimension line: limits as marks, the spread between end ticks, the prediction above it in blue. */
-export function LimitLine({ reading }: { reading: SheetReading }) {
+export const LimitLine = memo(function LimitLine({ reading }: { reading: SheetReading }) {
   const [element, width] = useWidth<HTMLDivElement>(300, 480)
   const { limit, predicted } = reading
   const axis = predicted ? room : 18
@@ -113,7 +114,7 @@ export function LimitLine({ reading }: { reading: SheetReading }) {
       </svg>
     </div>
   )
-}
+})
 
 function Prediction({
   axis,

@@ -7,16 +7,30 @@ import { NextWords } from './next-words.tsx'
 /** What comes next: one plain sentence, and one large button when it can be done here. */
 export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
   if (job.form) return <RoundStrip form={job.form} job={job} />
+  // The one step that leads to a sheet that this version does not have.
+  const over = sheet.next.button === 'To handover'
   const canTurn = !job.stale && !job.trouble
   const turn = () => {
-    if (!job.behind) job.turned(sheet)
+    if (job.behind) return
+    job.turned(sheet)
+    // The button's own words: who presses it says that every joint is final.
+    job.setHow({ settled: false, proving: sheet.next.button.startsWith('Bolts final') })
   }
   return (
     <section className="next" aria-label="What comes next">
       <NextWords
-        text={job.stale ? 'First settle the reading that was not understood.' : sheet.next.sentence}
+        text={
+          job.stale
+            ? 'First settle the reading that was not understood.'
+            : `${sheet.next.sentence}${over ? ' Handover has no sheet in this version: print this one for the record.' : ''}`
+        }
       />
-      {canTurn && (
+      {canTurn && over && (
+        <button type="button" onClick={() => window.print()}>
+          Print this sheet
+        </button>
+      )}
+      {canTurn && !over && (
         <button type="button" aria-disabled={job.behind} onClick={turn}>
           {sheet.next.button}
         </button>
@@ -28,6 +42,15 @@ export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
 /** While a round is being read: how far it has come, and the button once a gauge is complete. */
 function RoundStrip({ form, job }: { form: RoundForm; job: OpenJob }) {
   const all = form.observations.length
+  if (all === 0)
+    return (
+      <section className="next" aria-label="What comes next">
+        <p>
+          No gauge stands in this job’s log, so there is none to read again. This version takes the first
+          round from the job’s file.
+        </p>
+      </section>
+    )
   const done = form.observations.filter(({ complete }) => complete).length
   const begun = form.observations.filter(
     ({ complete, fields }) => !complete && fields.some(({ kept, text }) => !kept && text.trim() !== ''),

@@ -5,8 +5,10 @@ import { JobList } from './job-list.tsx'
 import { LookChoice } from './look-choice.tsx'
 import './sheet-head.css'
 
-const undoWords = (edit: Edit) =>
-  edit.kind === 'turned' ? 'moves turned' : edit.kind === 'taken' ? 'round taken' : edit.label
+const undoWords = (edit: Edit) => {
+  if (edit.kind === 'turned') return edit.moves.length > 0 ? 'moves turned' : 'reading again'
+  return edit.kind === 'taken' ? 'round taken' : edit.label
+}
 
 /** Which job this is, and what can be done with the sheet as a whole. */
 export function SheetHead({ job, id, onOpen }: { job: OpenJob; id: string; onOpen: (id: string) => void }) {

@@ -28,15 +28,15 @@ const knownMost = 8
 
 /** Reads the edits of a job: what was not understood at once, and the sheet when it is asked for. */
 export function answer(id: string, edits: readonly Edit[]): { told: Told; worked: () => Answer } {
-  const none: Told = { refused: [], form: null }
+  const none: Told = { refused: [], made: false, form: null }
   const found = jobs.find((job) => job.id === id)
   if (!found) {
     const trouble = { sentence: `There is no job "${id}" on this page.`, remedy: 'Choose one under Jobs.' }
     return { told: none, worked: () => ({ sheet: null, trouble }) }
   }
   try {
-    const { job, refused, form } = buildJob(found.job, edits)
-    return { told: { refused, form }, worked: () => workedOut(id, { ...found, job }) }
+    const { job, refused, made, form } = buildJob(found.job, edits)
+    return { told: { refused, made, form }, worked: () => workedOut(id, { ...found, job }) }
   } catch (error) {
     return { told: none, worked: () => ({ sheet: null, trouble: plain(error) }) }
   }

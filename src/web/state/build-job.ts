@@ -7,6 +7,8 @@ import { type PendingRound, pendingRound, roundForm, takenRound } from './pendin
 export interface BuiltJob {
   readonly job: Job
   readonly refused: readonly (Plain & { readonly edit: number })[]
+  /** Adjusters were turned after the last readings. */
+  readonly made: boolean
   readonly form: RoundForm | null
 }
 
@@ -44,7 +46,9 @@ export function buildJob(file: Job, edits: readonly Edit[]): BuiltJob {
       } else refused.push({ edit: i, ...plainOf(next.problems[0]!) })
     }
   })
-  return { job, refused, form: pending && roundForm(pending) }
+  // A round without readings is not yet one to go by.
+  const last = foldJob(job.entries).rounds.findLast(({ readings }) => readings.length > 0)
+  return { job, refused, made: (last?.moves.length ?? 0) > 0, form: pending && roundForm(pending) }
 }
 
 /** A problem of a field, said to a person who sees the field. */

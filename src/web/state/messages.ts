@@ -92,6 +92,8 @@ export interface Ask {
 export interface Told {
   /** Index into `edits`. */
   readonly refused: readonly (Plain & { readonly edit: number })[]
+  /** Adjusters were turned after the last readings, by the log: what the sheet shows of moves is made. */
+  readonly made: boolean
   /** A round that is being read; null when none is open. */
   readonly form: RoundForm | null
 }

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
+import { startTransition, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { Sheet } from '../../sheet/index.ts'
 import { keepEdits, keptEdits } from './kept-edits.ts'
 import type { Answer, Edit, JobRow, Plain, RoundForm, Told } from './messages.ts'
@@ -51,6 +51,8 @@ export interface OpenJob {
   /** The same for the fields of the round that is being read. */
   readonly again: JobHand
   readonly form: RoundForm | null
+  /** The moves that the sheet shows are made already. */
+  readonly made: boolean
   readonly how: RoundHow
   setHow(how: RoundHow): void
   taken(): void
@@ -87,8 +89,12 @@ export function useJob(job: string): OpenJob {
       jobs: setRows,
       told: (of, told) => setHeard({ job: of, edits: asked.current, told }),
       answer: (of, answer) => {
-        setAnswered({ job: of, edits: asked.current, answer })
-        if (answer.sheet) setGood({ job: of, sheet: answer.sheet })
+        const edits = asked.current
+        // Drawing a sheet anew gives way to the next letter.
+        startTransition(() => {
+          setAnswered({ job: of, edits, answer })
+          if (answer.sheet) setGood({ job: of, sheet: answer.sheet })
+        })
       },
       broken: (reason) =>
         setBroken({
@@ -164,20 +170,24 @@ export function useJob(job: string): OpenJob {
     hand: handFor('typed'),
     again: handFor('again'),
     form: read?.told.form ?? null,
+    made: read?.told.made ?? false,
     turned: (done) =>
       change([
         ...edits,
         {
           kind: 'turned',
           at: new Date().toISOString(),
-          moves: done.moves.moves.map(({ adjuster, kind, wheel, side, from, to }) => ({
-            adjuster,
-            kind,
-            wheel,
-            side,
-            from,
-            to,
-          })),
+          // Moves that the log already has as made are not noted a second time.
+          moves: (read?.told.made ? [] : done.moves.moves).map(
+            ({ adjuster, kind, wheel, side, from, to }) => ({
+              adjuster,
+              kind,
+              wheel,
+              side,
+              from,
+              to,
+            }),
+          ),
         },
       ]),
     how,

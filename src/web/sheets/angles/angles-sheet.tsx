@@ -35,16 +35,13 @@ export function AnglesSheet({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
   const clamp = sheet.clamp.find((block) => block.side === side)
   const narrow = useMatch('(max-width: 1179px)')
   const printing = usePrinting()
-  // Noted as made and not read yet: whoever takes the job over must not turn them a second time.
-  const last = job.edits.findLast((edit) => edit.kind === 'turned')
-  const made = form !== null && last?.kind === 'turned' && last.moves.length > 0
   const sides = [...new Set([...sheet.corners, ...sheet.reach, ...sheet.clamp].map((part) => part.side))]
   // What comes first: beside each other on a wide screen; what the hand does before all else on a small one.
   const readings = <Readings key="readings" sheet={sheet} hand={hand} narrow={narrow} />
   const answer = (
     <div key="answer" className="angles-answer">
       <Cautions cautions={sheet.cautions} title="Before anything is turned" job={sheet.title.job} />
-      <Moves moves={sheet.moves} made={made} />
+      <Moves moves={sheet.moves} made={job.made && sheet.moves.moves.length > 0} />
     </div>
   )
   const drawn = (

@@ -1,9 +1,10 @@
+import { memo } from 'react'
 import { glued } from '../../drawing/glued.ts'
 import { useRead } from '../../state/use-read.ts'
 import './cautions.css'
 
 /** Cautions: ink beside a hatched band of chalk. They may be acknowledged, and stay: smaller, never folded away. */
-export function Cautions({
+export const Cautions = memo(function Cautions({
   cautions,
   title,
   job,
@@ -34,4 +35,4 @@ export function Cautions({
       </ul>
     </section>
   )
-}
+})

@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import type { SheetClamp } from '../../../sheet/index.ts'
 import { glued } from '../../drawing/glued.ts'
 import { Cautions } from './cautions.tsx'
@@ -5,7 +6,7 @@ import './clamp-block.css'
 import { HubRule } from './hub-rule.tsx'
 
 /** The pose in which the bush bolts are final. */
-export function ClampBlock({ clamp, job }: { clamp: SheetClamp; job: string }) {
+export const ClampBlock = memo(function ClampBlock({ clamp, job }: { clamp: SheetClamp; job: string }) {
   return (
     <section aria-label={clamp.title} className="clamp">
       <h2>{clamp.title}</h2>
@@ -78,4 +79,4 @@ export function ClampBlock({ clamp, job }: { clamp: SheetClamp; job: string }) {
       <Cautions cautions={clamp.cautions} title="Before the arm is raised" job={job} />
     </section>
   )
-}
+})

@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { memo, useState } from 'react'
 import type { SheetCorner } from '../../../sheet/index.ts'
 import { CornerDrawing } from '../../drawing/corner-drawing.tsx'
 import type { CornerView } from '../../drawing/corner-view.ts'
@@ -12,7 +12,7 @@ const views: readonly (readonly [CornerView, string])[] = [
 ]
 
 /** The corner drawn from its points, with its parts list. */
-export function CornerBlock({ corner }: { corner: SheetCorner }) {
+export const CornerBlock = memo(function CornerBlock({ corner }: { corner: SheetCorner }) {
   const [view, setView] = useState<CornerView>('front')
   const [chosen, setChosen] = useState<string | null>(null)
   const joint = corner.ride.joints.find((one) => one.letter === chosen)
@@ -61,4 +61,4 @@ export function CornerBlock({ corner }: { corner: SheetCorner }) {
       </ul>
     </>
   )
-}
+})

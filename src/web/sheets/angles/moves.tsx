@@ -1,11 +1,15 @@
+import { memo } from 'react'
 import type { SheetMoves } from '../../../sheet/index.ts'
 import { glued } from '../../drawing/glued.ts'
 import { chance } from './chance.ts'
 import { MoveCard } from './move-card.tsx'
 import './moves.css'
 
-/** What the hand does, in order; once noted as made, it says so until they are read again. */
-export function Moves({ moves, made }: { moves: SheetMoves; made: boolean }) {
+/**
+ * What the hand does, in order. Noted as made and not read yet, it says so: whoever takes the job over must not
+ * turn them a second time.
+ */
+export const Moves = memo(function Moves({ moves, made }: { moves: SheetMoves; made: boolean }) {
   return (
     <section aria-label="Moves">
       <h2 className="moves-head">{made ? 'Moves, noted as made' : 'Moves'}</h2>
@@ -16,6 +20,9 @@ export function Moves({ moves, made }: { moves: SheetMoves; made: boolean }) {
             They are noted as made. The next moves come from the new readings. Not turned after all? Undo.
           </p>
         </div>
+      )}
+      {moves.moves.length === 0 && moves.outOfReach.length === 0 && (
+        <p className="moves-none">{glued(moves.sentence)}</p>
       )}
       {moves.outOfReach.length > 0 && (
         <div className="moves-out">
@@ -40,4 +47,4 @@ export function Moves({ moves, made }: { moves: SheetMoves; made: boolean }) {
       </p>
     </section>
   )
-}
+})

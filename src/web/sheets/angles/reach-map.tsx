@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import type { SheetReach, SheetReading } from '../../../sheet/index.ts'
 import { Balloon } from '../../drawing/balloon.tsx'
 import { degreeText } from '../../drawing/degree-text.ts'
@@ -15,7 +16,13 @@ const bottom = 44
 type Spot = readonly [number, number]
 
 /** Camber against caster: what the adjusters reach, the limits, and the way of the moves. */
-export function ReachMap({ reach, readings }: { reach: SheetReach; readings: readonly SheetReading[] }) {
+export const ReachMap = memo(function ReachMap({
+  reach,
+  readings,
+}: {
+  reach: SheetReach
+  readings: readonly SheetReading[]
+}) {
   const [element, width] = useWidth<HTMLDivElement>(420, 325)
   const height = Math.round(Math.min(Math.max(width * 0.92, 280), 380))
   const spots: Spot[] = [
@@ -89,7 +96,7 @@ export function ReachMap({ reach, readings }: { reach: SheetReach; readings: rea
       </div>
     </section>
   )
-}
+})
 
 function Now({
   spot,

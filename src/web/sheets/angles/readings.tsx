@@ -45,6 +45,9 @@ export function Readings({ sheet, hand, narrow }: { sheet: Sheet; hand: JobHand;
         ))}
       </ul>
       {inside.length > 0 && <InsideFold readings={inside} folded={fold} onFold={setAsked} />}
+      <p className="readings-key">
+        Open mark: as read, between ticks of 95 %. Filled mark: after the moves. Hatched: within the limits.
+      </p>
       {sheet.advice.length > 0 && (
         <div className="readings-advice">
           {sheet.advice.map((sentence) => (

@@ -20,7 +20,6 @@ export function RoundBlock({
   job: OpenJob
 }) {
   const { how, setHow } = job
-  const turned = job.edits.reduce((count, edit) => (edit.kind === 'turned' ? edit.moves.length : count), 0)
   const words = (entry: number, path: string) =>
     inputs.find((input) => input.entry === entry && input.path === path)?.label ?? fieldWords(path)
   const block = useRef<HTMLElement>(null)
@@ -49,7 +48,7 @@ export function RoundBlock({
     <section className="round" ref={block} tabIndex={-1} aria-label={`Round ${form.number}`}>
       <h2>Round {form.number}: read again</h2>
       <p>
-        {turned > 0 ? 'The moves are noted as made. What stands below was read before them. ' : ''}
+        {job.made ? 'The moves are noted as made. What stands below was read before them. ' : ''}
         Roll the vehicle about 2 m forward and back and jounce it, rear then front, before reading.
       </p>
       <div className="round-gauges">

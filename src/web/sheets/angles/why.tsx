@@ -1,10 +1,11 @@
+import { memo } from 'react'
 import type { SheetWhy } from '../../../sheet/index.ts'
 import { glued } from '../../drawing/glued.ts'
 import { chance } from './chance.ts'
 import './why.css'
 
 /** Why this number: formula, corrections, whose errors make the spread, source. */
-export function Why({ why, of }: { why: SheetWhy; of: string }) {
+export const Why = memo(function Why({ why, of }: { why: SheetWhy; of: string }) {
   return (
     <section className="why" aria-label={`Why this number: ${of}`}>
       <h4 className="overline">Why this number</h4>
@@ -42,4 +43,4 @@ export function Why({ why, of }: { why: SheetWhy; of: string }) {
       <p className="why-source">{why.source}</p>
     </section>
   )
-}
+})
