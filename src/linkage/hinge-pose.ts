@@ -5,7 +5,8 @@ import type { LinkageRefusal } from './linkage-refusal.ts'
 import type { Mechanism } from './mechanism.ts'
 import { bodyAt, strutTopAt } from './numeric-form.ts'
 import type { Point } from './points.ts'
-import { cross, dot, minus, norm, plus, times, unit } from './vector.ts'
+import { leastTurn, type Quaternion, turnAbout, turnAfter, turnedBy } from './quaternion.ts'
+import { cross, dot, minus, plus, times, unit } from './vector.ts'
 
 /** The circle that a hinged wheel centre goes round on, as displaced. */
 interface HingeCircle {
@@ -22,7 +23,6 @@ interface HingeCircle {
   readonly p: number
   readonly q: number
 }
-type Quaternion = readonly [w: number, x: number, y: number, z: number]
 
 /**
  * State of a hinged wheel at a height: turned about the axis until its centre is there, on the side of the circle
@@ -37,7 +37,7 @@ export function hingeState(m: Mechanism, form: Float64Array, height: number): Fl
   const phi = angleOnCircle(p, q, height - middle, bumpSense(m.points) < 0)
   if (phi === null) return null
   const [c, s] = [Math.cos(phi / 2), Math.sin(phi / 2)]
-  const turn = product([c, ...times(s, axis)], laid)
+  const turn = turnAfter(turnAbout(axis, phi), laid)
   // Rodrigues with 1 − cos φ = 2 sin²(φ/2)
   const centre = plus(
     plus(front, arm),
@@ -76,34 +76,8 @@ function hingeCircle(form: Float64Array): HingeCircle {
   const axis = unit(minus(at(bodyAt + 9, bodyAt + 10, bodyAt + 11), front))
   const eye = at(0, 1, 2)
   const laid = leastTurn(unit(minus(at(strutTopAt, strutTopAt + 1, strutTopAt + 2), eye)), axis)
-  const arm = carried(laid, times(-1, eye))
+  const arm = turnedBy(laid, times(-1, eye))
   const along = dot(arm, axis)
   const [p, q] = [arm[2] - along * axis[2], cross(axis, arm)[2]]
   return { front, axis, laid, arm, middle: front[2] + along * axis[2], p, q }
-}
-
-/** The quaternion of the least turn that takes one direction to another; they are less than a right angle apart. */
-function leastTurn(from: Point, to: Point): Quaternion {
-  const [x, y, z] = cross(from, to)
-  const w = 1 + dot(from, to)
-  const size = Math.hypot(w, x, y, z)
-  return [w / size, x / size, y / size, z / size]
-}
-
-const product = ([a, b, c, d]: Quaternion, [e, f, g, h]: Quaternion): Quaternion => {
-  const q: Quaternion = [
-    a * e - b * f - c * g - d * h,
-    a * f + b * e + c * h - d * g,
-    a * g - b * h + c * e + d * f,
-    a * h + b * g - c * f + d * e,
-  ]
-  const size = Math.hypot(...q)
-  return [q[0] / size, q[1] / size, q[2] / size, q[3] / size]
-}
-
-function carried([w, x, y, z]: Quaternion, a: Point): Point {
-  const v: Point = [x, y, z]
-  if (norm(v) === 0) return a
-  const t = times(2, cross(v, a))
-  return plus(plus(a, times(w, t)), cross(v, t))
 }

@@ -1,3 +1,7 @@
+export type { AxlePose, AxleWheelPose } from './axle-pose.ts'
+export { axlePoseAt } from './axle-pose-at.ts'
+export { axleRange } from './axle-range.ts'
+export { type AxleDirection, type AxleWheelRates, axleRates } from './axle-rates.ts'
 export { batchPoints, type PointDraws } from './batch-points.ts'
 export { batchPoses } from './batch-poses.ts'
 export { batchFlag, batchStride } from './batch-row.ts'
@@ -36,6 +40,18 @@ export { type Placement, rigidBodyFromDistances, type SixDistances } from './rig
 export { type RollCentre, rollCentre } from './roll-centre.ts'
 export { parameters, sensitivities } from './sensitivities.ts'
 export { type Setting, type Settled, settingsFor } from './settings-for.ts'
+export { type OffsetSleeve, sleeveTilt } from './sleeve-tilt.ts'
+export { type SolidAxle, solidAxle } from './solid-axle.ts'
+export type {
+  AxleDrive,
+  AxleLink,
+  AxleLocation,
+  AxleSettings,
+  AxleSteering,
+  AxleWheel,
+  KingpinTilt,
+  SolidAxlePoints,
+} from './solid-axle-points.ts'
 export { steerCurve } from './steer-curve.ts'
 export { type SteeringScrew, steeringScrew } from './steering-screw.ts'
 export { strutClosed } from './strut-closed.ts'

@@ -58,7 +58,7 @@ export const knucklePoint = (m: Mechanism, name: string): Point =>
   plus(designPoint(m.points, name), m.displacement.knuckle?.[name] ?? [0, 0, 0])
 
 /** Lowest point of the wheel: W + r d, d downhill in the wheel's plane. */
-function contactOf(wheelCentre: Point, s: Point, radius: number): Point {
+export function contactOf(wheelCentre: Point, s: Point, radius: number): Point {
   const down: Point = [s[2] * s[0], s[2] * s[1], s[2] * s[2] - 1]
   const size = Math.hypot(...down)
   if (size < 1e-9)
@@ -74,7 +74,7 @@ function contactOf(wheelCentre: Point, s: Point, radius: number): Point {
 type AxisAngles = Pick<Pose, 'caster' | 'sai' | 'scrub' | 'trail' | 'scrubWheel' | 'trailWheel'>
 
 /** Caster, SAI and where the joint axis meets the level of the contact point. */
-function steeringAxisOf(
+export function steeringAxisOf(
   ends: { readonly lower: Point; readonly upper: Point } | null,
   contact: Point,
   toe: number,

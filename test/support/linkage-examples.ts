@@ -1,5 +1,5 @@
-import { type DoubleWishbone, mechanism, poseAt } from '../../src/linkage/index.ts'
-import { deg, metre } from '../../src/quantity/index.ts'
+import { type DoubleWishbone, mechanism, poseAt, type SolidAxlePoints } from '../../src/linkage/index.ts'
+import { deg, metre, rad } from '../../src/quantity/index.ts'
 
 /** An invented left front corner. */
 export const points: DoubleWishbone = {
@@ -25,3 +25,40 @@ export const ride = { travel: metre(0), rack: metre(0) }
 export const from = poseAt(m, ride)
 /** Room for two answers of a batch. */
 export const out = new Float64Array(16)
+/** An invented steered front axle on leaf springs: drop arm ahead, drag link to the left knuckle, tie rod behind. */
+export const axlePoints: SolidAxlePoints = {
+  location: {
+    kind: 'leaf',
+    rollAxis: [
+      [-0.55, 0, 0.4],
+      [0.55, 0, 0.42],
+    ],
+  },
+  left: {
+    wheelCentre: [0, 0.78, 0.36],
+    camber: deg(1),
+    toe: deg(0.1),
+    tyreRadius: metre(0.36),
+    kingpin: { lower: [0.008, 0.685, 0.27], upper: [-0.005, 0.66, 0.47] },
+  },
+  right: {
+    wheelCentre: [0, -0.78, 0.36],
+    camber: deg(0.75),
+    toe: deg(0.1),
+    tyreRadius: metre(0.36),
+    kingpin: { lower: [0.008, -0.685, 0.27], upper: [-0.005, -0.66, 0.47] },
+  },
+  steering: {
+    dropAxis: [
+      [0.7, 0.4, 0.72],
+      [0.7, 0.52, 0.72],
+    ],
+    dragInner: [0.69, 0.5, 0.5],
+    dragOuter: [0.02, 0.5, 0.48],
+    drags: 'left',
+    tieLeft: [-0.17, 0.63, 0.28],
+    tieRight: [-0.17, -0.63, 0.28],
+  },
+}
+/** Axle at its design height, level, wheels straight. */
+export const straight = { heave: metre(0), roll: rad(0), drop: rad(0) }
