@@ -1,4 +1,10 @@
-import type { Adapter, TorqueWrench } from '../../src/fasten/index.ts'
+import {
+  type Adapter,
+  type Now,
+  parseThread,
+  type TaperedStud,
+  type TorqueWrench,
+} from '../../src/fasten/index.ts'
 import { deg, lbfFt, mm, Nm } from '../../src/quantity/index.ts'
 
 /** Invented wrenches and an adapter. */
@@ -31,3 +37,17 @@ export const openEnd: Adapter = {
   offsetSpread: mm(0.5),
   angleSpread: deg(5),
 }
+/** An invented lower ball joint: castle nut on a tapered stud. */
+export const lowerBall: TaperedStud = {
+  kind: 'tapered stud',
+  name: 'lower ball joint, right',
+  thread: parseThread('M14x1.5'),
+  strength: '10.9',
+  positions: [],
+  singleUse: false,
+  condition: 'dry',
+  rubber: 'none',
+  procedure: { kind: 'castle slot', floor: Nm(80), ceiling: Nm(120), slots: 6, holes: [deg(0)] },
+}
+/** Vehicle on stands, dry threads. */
+export const yard: Now = { positions: [], condition: 'dry', today: '2026-11-25' }
