@@ -43,6 +43,12 @@ describe('the sheet of the demo job', () => {
       expect(await page.locator('.move').count()).toBeGreaterThan(0)
       for (const amount of await page.locator('.move-amount').allTextContents()) expect(amount).toMatch(/\d/)
       expect(await page.locator('.reach-patch').getAttribute('points')).toMatch(/^[\d., -]{20,}$/)
+      // The map numbers its steps as the moves of its wheel are numbered.
+      const wheel = ((await page.locator('.reach h2').textContent()) ?? '').replace('Reach map, ', '')
+      const cards = page.locator('.move', { hasText: wheel })
+      const orders = await cards.locator('.balloon text').allTextContents()
+      for (const step of await page.locator('.reach .balloon text').allTextContents())
+        expect(orders).toContain(step)
       expect(await page.locator('.corner-stroke').count()).toBeGreaterThan(4)
       expect(await page.locator('.next > button').isVisible()).toBe(true)
       expect(complaints).toEqual([])

@@ -15,7 +15,7 @@ export function Balloon({
   radius?: number
 }) {
   return (
-    <g>
+    <g className="balloon">
       <circle
         cx={x}
         cy={y}

@@ -45,7 +45,8 @@ export const ReachMap = memo(function ReachMap({
   const last = reach.path.length - 1
   const end = reach.path[last]
   const said = reach.path.map(
-    (step) => `${step.label}: camber ${degreeText(step.at[0])}°, caster ${degreeText(step.at[1])}°`,
+    (step, i) =>
+      `${i === 0 ? step.label : `after move ${step.label}`}: camber ${degreeText(step.at[0])}°, caster ${degreeText(step.at[1])}°`,
   )
   return (
     <section aria-label={reach.title} className="reach">
@@ -71,12 +72,12 @@ export const ReachMap = memo(function ReachMap({
             ) : null,
           )}
           <polyline className="reach-path" points={shape(reach.path.map((step) => step.at))} />
-          {reach.path.slice(1, last).map((step, i) => (
+          {reach.path.slice(1, last).map((step) => (
             <Balloon
               key={step.label}
               x={x(step.at[0])}
               y={y(step.at[1])}
-              text={String(i + 1)}
+              text={step.label}
               colour="var(--blue)"
               radius={10}
             />
@@ -85,7 +86,7 @@ export const ReachMap = memo(function ReachMap({
             <Balloon
               x={x(end.at[0])}
               y={y(end.at[1])}
-              text={String(last)}
+              text={end.label}
               filled
               colour="var(--blue)"
               radius={10}
