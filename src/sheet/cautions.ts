@@ -12,7 +12,11 @@ export function sheetCautions(
   round: Round | null,
   rows: readonly SheetReading[],
 ): readonly string[] {
-  const toeOpen = rows.some((row) => row.name.includes('toe') && row.limit && row.verdict !== 'inside')
+  const toe = rows.filter((row) => row.name.includes('toe') && row.limit)
+  const turned = (round?.moves.length ?? 0) > 0
+  const touched = state.moves.length > 0 || state.renewed.length > 0
+  // A move of camber or caster voids toe, and toe that nobody read after the work is not set.
+  const toeOpen = toe.some((row) => row.verdict !== 'inside') || turned || (touched && toe.length === 0)
   return [
     'Never get under a vehicle that a jack alone carries: on its wheels, on ramps, in a pit, or on stands that you have seen take the load.',
     ...(round && !round.settled

@@ -4,8 +4,9 @@ import type { SheetMove, SheetMoves, SheetNumber } from './sheet.ts'
 import { sheetNumber } from './sheet-number.ts'
 
 /** The moves as the sheet shows them. */
-export function sheetMoves(answer: Moves): SheetMoves {
+export function sheetMoves(answer: Moves, made: boolean): SheetMoves {
   return {
+    made,
     moves: answer.moves.map(sheetMove),
     insideNow: answer.insideNow,
     insideAfter: answer.insideAfter,

@@ -7,6 +7,7 @@ export function nextStep(
   round: Round | null,
   rows: readonly SheetReading[],
   answer: Moves | null,
+  unread: readonly string[],
 ): Sheet['next'] {
   if (!round || rows.length === 0)
     return {
@@ -22,7 +23,13 @@ export function nextStep(
     }
   if (answer && answer.moves.length > 0) return { sentence: answer.sentence, button: 'Turned. Read again' }
   const limited = rows.filter((row) => row.limit)
-  if (limited.length > 0 && limited.every((row) => row.verdict === 'inside'))
+  const allInside = limited.length > 0 && limited.every((row) => row.verdict === 'inside')
+  if (allInside && unread.length > 0)
+    return {
+      sentence: `What was read is inside. Not read in this round: ${unread.join('; ')}. Nothing is proven until they are.`,
+      button: 'Read again',
+    }
+  if (allInside)
     return round.purpose === 'proving'
       ? { sentence: 'Everything is inside, and proven with every joint final.', button: 'To handover' }
       : {

@@ -21,6 +21,7 @@ import { nextStep } from './next-step.ts'
 import { sheetReach } from './reach-of-sheet.ts'
 import { readRound } from './read-round.ts'
 import { readingRows } from './reading-rows.ts'
+import { readingWords } from './reading-words.ts'
 import type { Sheet } from './sheet.ts'
 import { cornerAt, type SheetOptions, type SheetSources } from './sources.ts'
 import { stagesOf } from './stages.ts'
@@ -28,6 +29,8 @@ import { sheetTitle } from './title.ts'
 import { heightIn } from './wheel-setups.ts'
 
 const ends: readonly AxleEnd[] = ['front', 'rear']
+/** Members that name a gauge: one that the kit lacks is told with the reading that it costs. */
+const gaugeMember = /\.(?:gauge|steerGauge|rule|strings|tape)$/
 const noReadings = { readings: {}, troubles: [] }
 
 /**
@@ -61,18 +64,19 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
   const round = last?.round ?? null
   const said = last?.said ?? noReadings
   troubles.push(...said.troubles)
-  const beside = { front: sources.corners.front, rear: sources.corners.rear ?? undefined }
+  const { corners, kit } = sources
+  const beside = { front: corners.front, rear: corners.rear ?? undefined, kit: kit ?? undefined }
   for (const { field, wrong, right } of jobAgainst(sources.job, beside))
-    troubles.push(`${field}: ${wrong} Right would be ${right}.`)
+    if (!gaugeMember.test(field)) troubles.push(`${field}: ${wrong} Right would be ${right}.`)
   const limits = sources.spec ? limitsOf(sources.spec) : {}
   const measured = heightReader(sources)
   const setups = last
     ? ends.flatMap((end) => {
         const corner = cornerAt(sources, end)
         if (!corner) return []
-        const beyond = impossibleHeights(corner, state, round, units)
-        troubles.push(...beyond)
-        const setup = beyond.length > 0 ? null : tell(() => taughtSetup(corner, state, rounds), null)
+        const { standing } = impossibleHeights(corner, state, round, units)
+        troubles.push(...standing)
+        const setup = standing.length > 0 ? null : tell(() => taughtSetup(corner, state, rounds), null)
         return setup ? [{ corner, setup }] : []
       })
     : []
@@ -107,6 +111,9 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
     units,
     heights,
   })
+  const unread = (Object.keys(limits) as ReadingName[])
+    .filter((name) => !readings.some((row) => row.name === name))
+    .map((name) => saidName(name))
   const standing = tell(
     () => sheetHeights({ state, round, spec: sources.spec, units, threshold, measured }),
     { rows: [], says: [] },
@@ -124,13 +131,17 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
       ),
       ...sheetAdvice(readings, said, units),
     ],
-    moves: sheetMoves(toSay ?? nothing),
+    moves: sheetMoves(toSay ?? nothing, (round?.moves.length ?? 0) > 0),
     reach: setups.flatMap(({ setup }) => tell(() => sheetReach({ setup, said, answer, limits }), [])),
     corners: setups.flatMap(({ corner, setup }) => tell(() => sheetCorners(corner, setup), [])),
     clamp: ends.flatMap((end) => {
       const corner = cornerAt(sources, end)
       if (!corner) return []
+      const { hanging } = impossibleHeights(corner, state, round, units)
       return (['left', 'right'] as const).flatMap((side) => {
+        const beyond = hanging[side]
+        if (beyond) troubles.push(beyond)
+        if (beyond) return []
         const pose = tell(
           () => sheetClamp({ corner, spec: sources.spec, state, round, side, units, measured }),
           null,
@@ -140,7 +151,8 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
     }),
     cautions: sheetCautions(state, round, readings),
     troubles: [...new Set(troubles)],
-    next: nextStep(round, readings, toSay),
+    unread,
+    next: nextStep(round, readings, toSay, unread),
   }
 }
 
@@ -154,6 +166,11 @@ const nothing: Moves = {
   outOfReach: [],
   notRead: [],
   sentence: 'No moves: nothing was read, or nothing has a limit.',
+}
+
+const saidName = (name: ReadingName): string => {
+  const { label, of } = readingWords(name)
+  return `${label.replace(/^(?!SAI)./, (c) => c.toLowerCase())}, ${of}`
 }
 
 const notComputed =

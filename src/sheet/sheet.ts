@@ -92,6 +92,8 @@ export interface SheetMove {
 
 /** The moves as a whole. @source definition */
 export interface SheetMoves {
+  /** Adjusters were turned after these readings: what stands here is made already. */
+  readonly made: boolean
   readonly moves: readonly SheetMove[]
   /** Probability that every reading with a limit is inside, all at once, now and after the moves. */
   readonly insideNow: number
@@ -220,5 +222,7 @@ export interface Sheet {
   readonly cautions: readonly string[]
   /** What is wrong or missing, in plain sentences with what to do. */
   readonly troubles: readonly string[]
+  /** Readings that have a limit and were not read in this round, in words. */
+  readonly unread: readonly string[]
   readonly next: { readonly sentence: string; readonly button: string }
 }

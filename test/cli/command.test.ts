@@ -48,6 +48,29 @@ describe('axlewright', () => {
     expect(axlewright('clamp', job).out).toMatch(/raise the hub from where it hangs by \d+ mm ± \d+ mm/)
   })
 
+  test('moves that were made already are told as made; what was not read is not fine', () => {
+    const file = JSON.parse(readFileSync(join(root, job), 'utf8'))
+    const put = (name: string, entries: readonly object[]) => {
+      const path = join(mkdtempSync(join(folder, 'job-')), name)
+      writeFileSync(path, JSON.stringify({ ...file, entries }))
+      return path
+    }
+    const models = ['front.corner.json', 'port-unit-07.spec.json'].map((f) => `examples/port-unit-07/${f}`)
+    const beside = ['--with', ...models, 'examples/port-kit.kit.json']
+    const turned = { kind: 'moved', data: { adjuster: 'tie-rod', wheel: 'front left', by: '-1/3 turn' } }
+    const made = axlewright('moves', put('made.job.json', [...file.entries, turned]), ...beside)
+    expect(made.out).toMatch(/Moves, noted as made[\s\S]*Do not turn them a second time/)
+    expect(made.code).toBe(1)
+    const third = { kind: 'round', data: { number: 3, purpose: 'proving', settled: true } }
+    const one = file.entries.findLast(
+      (e: { data: { method?: string; wheel?: string } }) =>
+        e.data.method === 'inclinometer' && e.data.wheel === 'front left',
+    )
+    const part = axlewright('sheet', put('part.job.json', [...file.entries, third, one]), ...beside)
+    expect(part.out).toMatch(/Not read in this round/)
+    expect(part.code).toBe(1)
+  })
+
   test('read: a method, a word or a file that cannot be meant is told as such', () => {
     const kit = ['--kit', 'examples/port-kit.kit.json']
     const told = (...words: string[]) => {

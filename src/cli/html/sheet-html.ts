@@ -26,7 +26,10 @@ function moves({ moves: all }: Sheet): string {
     (m) => `<li>${dialSvg(m)}<div><b>${htmlText(m.wheel)}, ${htmlText(m.name)}: ${htmlText(m.amount)}</b><br>
 ${htmlText([m.how, m.seenFrom].filter(Boolean).join(', '))}${m.warning ? `<br><em>Mind: ${htmlText(m.warning)}</em>` : ''}</div><span class="box"></span></li>`,
   )
-  return `<p>${htmlText(all.sentence)}</p><ol class="moves">${rows.join('')}</ol>`
+  const said = all.made
+    ? 'Made already: adjusters were turned after these readings. Read again before turning anything.'
+    : all.sentence
+  return `<p>${htmlText(said)}</p><ol class="moves">${rows.join('')}</ol>`
 }
 
 function clamp(sheet: Sheet): string {

@@ -9,5 +9,14 @@ export function movesText({ moves }: Sheet): string {
     if (move.warning) lines.push(paragraph(`Mind: ${move.warning}`, '      '))
     return lines.join('\n')
   })
+  if (moves.made)
+    return [
+      heading('Moves, noted as made'),
+      paragraph(
+        'Adjusters were turned after these readings. Do not turn them a second time: read again. What had been advised:',
+        '    ',
+      ),
+      ...rows,
+    ].join('\n')
   return [heading('Moves'), paragraph(moves.sentence, '    '), ...rows].join('\n')
 }

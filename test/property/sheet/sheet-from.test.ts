@@ -177,6 +177,45 @@ describe('port unit 07', () => {
     const turned = { ...sources, job: { ...sources.job, entries: [...sources.job.entries, ...entries] } }
     expect(sheetFrom(turned).next.button).toBe('Read again')
     expect(sheetFrom(turned).next.sentence).not.toBe(sheet.next.sentence)
+    expect(sheet.moves.made).toBe(false)
+    expect(sheetFrom(turned).moves.made).toBe(true)
+    expect(sheetFrom(turned).cautions.join(' ')).toMatch(/Toe is not set/)
+  })
+
+  test('SH11 a proving round in which one gauge was read proves nothing, and toe not read again is not set', () => {
+    const index = sources.job.entries.findLastIndex(
+      (e) => e.kind === 'reading' && e.data['wheel'] === 'front left',
+    )
+    const entries = [
+      ...sources.job.entries,
+      { kind: 'moved', data: { adjuster: 'tie-rod', wheel: 'front left', by: '1/12 turn' } },
+      { kind: 'round', data: { number: 3, purpose: 'proving', settled: true } },
+      sources.job.entries[index]!,
+    ]
+    const after = sheetFrom({ ...sources, job: { ...sources.job, entries } })
+    expect(after.readings.map((r) => r.verdict)).toEqual(['inside'])
+    expect(after.next.sentence).toMatch(
+      /^What was read is inside\. Not read in this round: .*toe, total, front/,
+    )
+    expect(after.next.button).toBe('Read again')
+    expect(after.unread).toContain('caster, right front')
+    expect(after.cautions.join(' ')).toMatch(/Toe is not set/)
+    expect(sheet.unread).toEqual([])
+  })
+
+  test('SH3 a floor that the kit does not have, and a wheel that hangs where it cannot, are told', () => {
+    const changed = sources.job.entries.map((e) =>
+      e.kind === 'floor'
+        ? { ...e, data: { ...e.data, bay: 'bay-3' } }
+        : e.kind === 'ride height' && e.data['when'] === 'hanging' && e.data['wheel'] === 'front left'
+          ? { ...e, data: { ...e.data, readings: ['917 mm'] } }
+          : e,
+    )
+    const after = sheetFrom({ ...sources, job: { ...sources.job, entries: changed } })
+    expect(after.troubles.join(' ')).toMatch(/no floor map "bay-3"\. Right would be "bay-2"/)
+    expect(after.troubles.join(' ')).toMatch(/front left wheel hangs at 917 mm by the log/)
+    expect(after.troubles.length).toBe(2)
+    expect(after.clamp.map(({ side }) => side)).toEqual(['right'])
   })
 
   test('SH9 a move that did less than the points say asks for more next time; one across a new part teaches nothing', () => {
