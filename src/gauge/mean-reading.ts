@@ -1,13 +1,8 @@
 import { combine, type Measured, rectangular, resolution } from '../measure/index.ts'
 import { finiteReading, gaugeRefusal } from './gauge-refusal.ts'
+import type { ReadingErrors } from './reading-errors.ts'
 import { repeatsOnScale } from './repeats-on-scale.ts'
 import { type SourceKind, sourceName } from './source-name.ts'
-
-/** What a gauge adds anew at each reading. */
-export interface ReadingErrors {
-  readonly resolution: number
-  readonly placing: number
-}
 
 /** Kinds of the two errors. */
 interface Kinds {

@@ -1,5 +1,5 @@
 import type { Shape } from '../measure/index.ts'
-import type { ReadingErrors } from './mean-reading.ts'
+import type { ReadingErrors } from './reading-errors.ts'
 
 /** What repeats on one scale leave of a value. */
 export interface OnScale {
