@@ -1,3 +1,4 @@
+export { type BoltBookSources, type BoltLine, boltBook, type JointState } from './bolt-book.ts'
 export { checkTogether, type NamedFile } from './check-together.ts'
 export { clearedBy } from './cleared-by.ts'
 export { type EntryData, type EntryKind, entryKinds } from './entries-schema.ts'
@@ -17,11 +18,14 @@ export type {
   Setting,
   Trouble,
 } from './job-state.ts'
+export type { JointRecord, TightenedFact } from './joint-record.ts'
 export { type AnyFile, readAny } from './read-any.ts'
 export { readJob } from './read-job.ts'
+export type { Position, RequiredState } from './required-state.ts'
 export type { TypedSetting } from './setting-schema.ts'
 export { type FormatName, sniffFormat } from './sniff-format.ts'
 export { type Stand, standOf } from './stand-of.ts'
+export type { ToDo, ToDoRule } from './to-do.ts'
 export type { Told, Typing } from './told.ts'
 export { type WheelName, wheelNames, wheelPlace } from './wheel-name.ts'
 export { type FieldCorrection, withCorrection } from './with-correction.ts'

@@ -1,22 +1,11 @@
 import type { JobState, Trouble } from './job-state.ts'
+import { SAME_TORQUE, torqueOf } from './torque-of.ts'
 
 type Tightening = JobState['tightenings'][number]
 
-/** Two texts say the same torque or angle when they differ by no more than rounding of a conversion. */
-const SAME = 5e-3
-
-/**
- * What a joint received, as far as the entry says: its torque, or what was set on a wrench without an adapter.
- *
- * @returns N·m; null where it is not said
- * @source definition
- */
-function torqueOf({ torque, setting, adapter }: Tightening): number | null {
-  return torque?.value ?? (adapter ? null : (setting?.value ?? null))
-}
-
 /**
  * Two different values for one joint at one stage, with nothing between that opened it again: two values, decide.
+ * Starting or running it up again opens nothing here, since two devices may each have written that down.
  *
  * @param reopened entries at which this joint was undone or what it carries was moved
  * @source own derivation: docs/methods/formats.md
@@ -50,7 +39,7 @@ export function valueConflicts(
 
 function differ(a: Tightening, b: Tightening): boolean {
   const apart = (x: number | null | undefined, y: number | null | undefined) =>
-    x != null && y != null && Math.abs(x - y) > SAME * Math.max(Math.abs(x), Math.abs(y))
+    x != null && y != null && Math.abs(x - y) > SAME_TORQUE * Math.max(Math.abs(x), Math.abs(y))
   return apart(torqueOf(a), torqueOf(b)) || apart(a.angle?.value, b.angle?.value)
 }
 

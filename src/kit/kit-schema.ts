@@ -26,6 +26,9 @@ const wrench = z.strictObject({
   resolution: typedTorque,
   accuracy: typedShare.describe('Of the reading, as its certificate or class says.'),
   lever: typedPositive.describe('Drive centre to the middle of the grip.'),
+  handSpread: typedLength
+    .optional()
+    .describe('Half-width: how far from the middle of the grip the hand may pull.'),
   drive: words.optional(),
 })
 
@@ -100,7 +103,17 @@ export const kitSchema = z.strictObject({
   name: words,
   source: words,
   wrenches: z.record(nameText, wrench).optional(),
-  adapters: z.record(nameText, z.strictObject({ ...owned, offset: typedPositive })).optional(),
+  adapters: z
+    .record(
+      nameText,
+      z.strictObject({
+        ...owned,
+        offset: typedPositive.describe('Wrench drive centre to fastener centre.'),
+        offsetSpread: typedLength.optional().describe('Half-width of the offset.'),
+        angleSpread: typedAngle.optional().describe('Half-width of the angle it is held at.'),
+      }),
+    )
+    .optional(),
   spanners: z.array(typedPositive).optional(),
   sockets: z.array(typedPositive).optional(),
   thresholds: z

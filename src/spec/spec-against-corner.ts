@@ -3,7 +3,8 @@ import type { Spec } from './spec-schema.ts'
 
 /**
  * What a spec sheet says of a corner that the corner model does not have: a tightening or a wear limit for
- * a joint that is not there, ride heights measured in another way.
+ * a joint that is not there, a castle nut's
+ * procedure for another kind of joint, ride heights measured in another way.
  *
  * @source definition
  */
@@ -19,8 +20,16 @@ export function specAgainstCorner(spec: Spec, corner: Corner): readonly Problem[
       right: close ? `"${close}", if that is meant` : `one of ${joints.map((j) => `"${j}"`).join(', ')}`,
     })
   }
-  for (const joint of Object.keys(spec.tightening?.[corner.axle] ?? {}))
+  for (const [joint, { procedure }] of Object.entries(spec.tightening?.[corner.axle] ?? {})) {
     mustBe(joint, `tightening.${corner.axle}.${joint}`)
+    const kind = corner.joints[joint]?.kind
+    if (procedure === 'castle slot' && kind !== undefined && kind !== 'tapered stud, castle nut')
+      found.push({
+        field: `tightening.${corner.axle}.${joint}.procedure`,
+        wrong: `“castle slot” is for a castle nut on a tapered stud; “${joint}” is a joint of the kind “${kind}”.`,
+        right: 'the procedure of this kind of joint, or the right kind in the corner model',
+      })
+  }
   spec.wear?.forEach((limit, i) => {
     if (limit.joint !== undefined && limit.axle === corner.axle) mustBe(limit.joint, `wear[${i}].joint`)
   })

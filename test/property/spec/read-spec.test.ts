@@ -167,3 +167,15 @@ test('SP1 values stand as typed with their SI value', () => {
   expect(nuts).toMatchObject({ low: { text: '95 lbf·ft' } })
   expect(spec.rideHeight!.front!.low).toEqual({ text: '430 mm', value: mm(430) })
 })
+
+test('SP7 the procedure of a castle nut is told where the joint has none', () => {
+  const json = file()
+  spoil(json, ['tightening', 'front', 'rack-bolts'], {
+    procedure: 'castle slot',
+    low: '50 N·m',
+    high: '60 N·m',
+  })
+  expect(specAgainstCorner(specOf(json), demoCorner('07')).map((p) => p.field)).toEqual([
+    'tightening.front.rack-bolts.procedure',
+  ])
+})

@@ -1,0 +1,147 @@
+import { type Corner, jointLetters } from '../corner/index.ts'
+import type { Kit } from '../kit/index.ts'
+import type { Spec } from '../spec/index.ts'
+import type { JobState } from './job-state.ts'
+import { type JointRecord, jointRecord } from './joint-record.ts'
+import { openHold } from './open-hold.ts'
+import { pinHold } from './pin-hold.ts'
+import { positionHold } from './position-hold.ts'
+import { reTightenHold } from './re-tighten-hold.ts'
+import { type RequiredState, requiredState } from './required-state.ts'
+import { reuseHold } from './reuse-hold.ts'
+import { secondCheckHold } from './second-check-hold.ts'
+import type { JointCase, ToDo } from './to-do.ts'
+import { type Touched, touchedJoints } from './touched-joints.ts'
+import { valueHold } from './value-hold.ts'
+import { type WheelName, wheelNames, wheelPlace } from './wheel-name.ts'
+import { wrenchHold } from './wrench-hold.ts'
+
+/** How far a joint has come; "closed" was not opened in this job. @source definition */
+export type JointState =
+  | 'open'
+  | 'retained'
+  | 'cracked'
+  | 'started'
+  | 'run up'
+  | 'final'
+  | 'checked'
+  | 'closed'
+
+/** One joint of one wheel in the bolt book. @source definition */
+export interface BoltLine {
+  readonly wheel: WheelName
+  readonly joint: string
+  readonly name: string
+  readonly kind: Corner['joints'][string]['kind']
+  /** Its letter on the drawing; null for a joint without a point. */
+  readonly letter: string | null
+  readonly adjuster: string | null
+  readonly required: RequiredState
+  readonly record: JointRecord
+  readonly state: JointState
+  /** Nothing holds it any more: final, and checked where it must be; or never opened. */
+  readonly done: boolean
+  /** What is still open, in the order in which it is done. */
+  readonly toDo: readonly ToDo[]
+}
+
+/** What the bolt book is made of. @source definition */
+export interface BoltBookSources {
+  readonly state: JobState
+  readonly corners: { readonly front: Corner | null; readonly rear: Corner | null }
+  readonly spec: Spec | null
+  readonly kit: Kit | null
+}
+
+const order: readonly JointState[] = [
+  'open',
+  'retained',
+  'cracked',
+  'started',
+  'run up',
+  'final',
+  'checked',
+  'closed',
+]
+
+/**
+ * The bolt book: every joint of every wheel that has a corner model, with what it must be like, what is recorded,
+ * and what is still open. Whatever is not done stands first, the furthest from done at the top; then what is done;
+ * then what was never opened. Pure: hold points are judged anew each time, so a late entry can take a check away.
+ *
+ * @source own derivation: docs/methods/bolt-book.md
+ */
+export function boltBook({ state, corners, spec, kit }: BoltBookSources): readonly BoltLine[] {
+  const lines = wheelNames.flatMap((wheel): BoltLine[] => {
+    const corner = corners[wheelPlace(wheel).axle]
+    if (!corner) return []
+    const touched = touchedJoints({ state, corner, wheel })
+    const letters = jointLetters(corner)
+    return Object.entries(corner.joints).map(([joint, model]) => {
+      const name = model.name ?? joint.replaceAll('-', ' ')
+      const adjuster = model.adjuster ?? null
+      const one: JointCase = {
+        wheel,
+        joint,
+        called: `${name} of the ${wheel} wheel`,
+        kind: model.kind,
+        adjuster,
+        required: requiredState(model, spec?.tightening?.[corner.axle]?.[joint], spec?.source ?? null),
+        record: jointRecord({ state, wheel, joint, adjuster }),
+        state,
+        kit,
+      }
+      return {
+        wheel,
+        joint,
+        name,
+        kind: model.kind,
+        letter: letters[joint] ?? null,
+        adjuster,
+        required: one.required,
+        record: one.record,
+        ...judged(one, spec, touched.get(joint) ?? null),
+      }
+    })
+  })
+  const rank = (line: BoltLine) => order.indexOf(line.state) + (line.done ? order.length : 0)
+  // Sorting keeps wheels and the file's own order among equals.
+  return [...lines].sort((a, b) => rank(a) - rank(b))
+}
+
+function judged(
+  one: JointCase,
+  spec: Spec | null,
+  touched: Touched | null,
+): Pick<BoltLine, 'state' | 'done' | 'toDo'> {
+  const toDo = [
+    ...openHold(one, touched),
+    ...valueHold(one),
+    ...positionHold(one),
+    ...reuseHold(one),
+    ...pinHold(one),
+    ...wrenchHold(one),
+    ...secondCheckHold(one),
+    ...reTightenHold(one, spec),
+  ]
+  const heldAt = (state: ToDo['holdsAt']) => toDo.some(({ holdsAt }) => holdsAt === state)
+  const { undone, moved, started, runUp, stages, final, checks } = one.record
+  const state: JointState = final
+    ? heldAt('run up')
+      ? 'run up'
+      : !heldAt('final') && checks.some(({ entry, passed }) => passed && entry > final.entry)
+        ? 'checked'
+        : 'final'
+    : (moved ?? runUp ?? stages.at(-1))
+      ? 'run up'
+      : started
+        ? 'started'
+        : undone
+          ? ({ open: 'open', 'on a few threads': 'retained', cracked: 'cracked' } as const)[undone.to]
+          : one.record.fell
+            ? 'run up'
+            : touched
+              ? 'open'
+              : 'closed'
+  return { state, done: !heldAt('run up') && !heldAt('final'), toDo }
+}

@@ -1,0 +1,86 @@
+import { clearedBy } from './cleared-by.ts'
+import type { JointCase, ToDo } from './to-do.ts'
+import type { Touched } from './touched-joints.ts'
+
+/**
+ * What keeps a joint from being final before anything of its final is looked at: it is open, nobody has recorded
+ * how it was closed, it is only run up, something about it is not put right, or a later entry took its final away.
+ *
+ * @param touched why it must have been opened
+ * @source own derivation: docs/methods/bolt-book.md
+ */
+export function openHold(
+  { wheel, joint, called, required, record, state, adjuster }: JointCase,
+  touched: Touched | null,
+): readonly ToDo[] {
+  const { undone, moved, started, runUp, stages, final, fell } = record
+  const hold = (rule: ToDo['rule'], entries: readonly number[], sentence: string, remedy: string): ToDo => ({
+    rule,
+    holdsAt: 'run up',
+    entries,
+    sentence,
+    remedy,
+  })
+  const found: ToDo[] = state.deviations
+    .filter(
+      (deviation) =>
+        deviation.joint === joint &&
+        (deviation.wheel ?? wheel) === wheel &&
+        clearedBy(state, deviation.entry) === null,
+    )
+    .map(({ entry, what, remark }) =>
+      hold(
+        'deviation',
+        [entry],
+        `The ${called}: ${what}${remark ? `, ${remark}` : ''}; not put right yet.`,
+        'Put it right, and clear the deviation with how it was done.',
+      ),
+    )
+  if (final) return found
+  const value = `Tighten it to ${required.said}.`
+  if (fell)
+    found.push(
+      hold(
+        'fell',
+        [fell.entry, fell.by],
+        `The ${called} was ${fell.was === 'checked' ? 'tightened and checked' : 'final'} (entry ${fell.entry}); entry ${fell.by} opened it again, so that no longer counts.`,
+        `${value} Then record it${required.secondCheck ? ' and have it looked at again' : ''}.`,
+      ),
+    )
+  else if (moved ?? runUp ?? stages.at(-1) ?? started) {
+    const last = [moved, runUp, started, ...stages].reduce(
+      (most, fact) => Math.max(most, fact?.entry ?? -1),
+      -1,
+    )
+    found.push(
+      hold(
+        'not final',
+        [last],
+        adjuster
+          ? `The ${called} carries an adjuster: it stays run up until the last move.`
+          : `The ${called} is ${runUp || stages.length > 0 ? 'run up' : 'started'}, not final. Run down is not tight.`,
+        adjuster
+          ? `After the last move: ${value.toLowerCase().slice(0, 1)}${value.slice(1)} Then read again.`
+          : value,
+      ),
+    )
+  } else if (undone)
+    found.push(
+      hold(
+        'not closed',
+        [undone.entry],
+        `The ${called} was undone (${undone.to}), and nothing says that it was closed.`,
+        value,
+      ),
+    )
+  else if (touched)
+    found.push(
+      hold(
+        'not closed',
+        [touched.entry],
+        `${touched.sentence}, and nothing says that the ${called} was closed.`,
+        `${value} Or write down how it was closed.`,
+      ),
+    )
+  return found
+}

@@ -1,0 +1,109 @@
+import type { JointCase, ToDo } from './to-do.ts'
+import { SAME_TORQUE, torqueOf } from './torque-of.ts'
+
+/** Rounding of a conversion between units, for the ends of a range. */
+const ROUNDING = 1e-3
+
+/**
+ * What was recorded against what the workshop's sheet asks for: value, angle, stages, condition of the thread.
+ *
+ * @source own derivation: docs/methods/bolt-book.md
+ */
+export function valueHold({ called, required, record }: JointCase): readonly ToDo[] {
+  const { final, twoValues } = record
+  if (!final) return []
+  const { procedure, low, high, angle } = required
+  const hold = (rule: ToDo['rule'], entries: readonly number[], sentence: string, remedy: string): ToDo => ({
+    rule,
+    holdsAt: 'run up',
+    entries,
+    sentence,
+    remedy,
+  })
+  const found: ToDo[] = []
+  if (twoValues)
+    found.push(
+      hold(
+        'two values',
+        twoValues,
+        `Two values are recorded for the ${called}: decide.`,
+        'Look at the joint and the wrench, and decide which entry holds.',
+      ),
+    )
+  if (procedure === null)
+    found.push(
+      hold(
+        'no value',
+        [final.entry],
+        `The spec sheet has no value for the ${called}, so nothing says that it is right.`,
+        'Type its procedure and value from your own information into the spec sheet; none is made up here.',
+      ),
+    )
+  const torque = torqueOf(final)
+  if (low && high) {
+    const room = (angle || low === high ? SAME_TORQUE : ROUNDING) * high.value
+    const typed = (final.torque ?? final.setting)?.text
+    if (torque === null)
+      found.push(
+        hold(
+          'value',
+          [final.entry],
+          `What the ${called} received is not written down${final.adapter ? '; the setting of a wrench with an adapter is another number' : ''}.`,
+          `Write down the torque at the fastener; asked for is ${required.said}.`,
+        ),
+      )
+    else if (torque < low.value - room)
+      found.push(
+        hold(
+          'value',
+          [final.entry],
+          `The ${called} received “${typed}”, less than “${low.text}”.`,
+          `Tighten it on to ${required.said}, and decide that the new entry holds.`,
+        ),
+      )
+    else if (torque > high.value + room)
+      found.push(
+        hold(
+          'value',
+          [final.entry],
+          `The ${called} received “${typed}”, more than “${high.text}”.`,
+          'Do not slacken it back to the value: undo it, look at bolt, nut and thread, and tighten it anew, with new parts if it was strained.',
+        ),
+      )
+  }
+  if (
+    angle &&
+    !(final.angle && Math.abs(final.angle.value - angle.value) <= SAME_TORQUE * Math.abs(angle.value))
+  )
+    found.push(
+      hold(
+        'value',
+        [final.entry],
+        `The ${called} must be turned on by ${angle.text} after its torque; ${final.angle ? `recorded is “${final.angle.text}”` : 'no angle is recorded'}.`,
+        'Look at the mark; when in doubt undo it and tighten it anew.',
+      ),
+    )
+  const missing = required.stages.flatMap((stage, i) => {
+    const told = record.stages.find((fact) => fact.stage === 'stage' && fact.number === i + 1)
+    return told ? [] : [`${i + 1} (${stage.text})`]
+  })
+  if (missing.length > 0)
+    found.push(
+      hold(
+        'stages',
+        [final.entry],
+        `The ${called} is tightened in stages; stage ${missing.join(' and ')} is not recorded.`,
+        'Slacken the fasteners and tighten them in stages, opposite first; or write down the stage if it was done.',
+      ),
+    )
+  if (required.condition && final.condition && final.condition !== required.condition)
+    found.push(
+      hold(
+        'condition',
+        [final.entry],
+        `The value of the ${called} is for a thread that is ${required.condition}; it was ${final.condition}. The same torque then stretches the bolt by another amount.`,
+        'Undo it, bring the thread into the stated condition and tighten it anew.',
+      ),
+    )
+  return found
+}
