@@ -1,4 +1,11 @@
-import { type DoubleWishbone, mechanism, poseAt, type SolidAxlePoints } from '../../src/linkage/index.ts'
+import {
+  type BoxSteering,
+  type DoubleWishbone,
+  mechanism,
+  poseAt,
+  type SolidAxlePoints,
+  type SteeredAxle,
+} from '../../src/linkage/index.ts'
 import { deg, metre, rad } from '../../src/quantity/index.ts'
 
 /** An invented left front corner. */
@@ -62,3 +69,24 @@ export const axlePoints: SolidAxlePoints = {
 }
 /** Axle at its design height, level, wheels straight. */
 export const straight = { heave: metre(0), roll: rad(0), drop: rad(0) }
+/** An invented parallelogram: box, drop arm, idler and centre link behind the axle. */
+export const box: BoxSteering = {
+  kind: 'box',
+  dropAxis: [
+    [0.02, 0.36, 0.3],
+    [0.02, 0.36, 0.4],
+  ],
+  dropJoint: [-0.13, 0.36, 0.26],
+  idlerAxis: [
+    [0.02, -0.36, 0.3],
+    [0.02, -0.36, 0.4],
+  ],
+  idlerJoint: [-0.13, -0.36, 0.26],
+  ratio: 16,
+}
+/** Both corners alike, the right one computed as a left one, steered by the box. */
+export const axle: SteeredAxle = { steering: box, left: m, right: m }
+/** Both wheels at their design height. */
+export const level = { left: metre(0), right: metre(0) }
+/** Inner tie-rod points of both sides. */
+export const inner = { left: [-0.13, 0.33, 0.26], right: [-0.13, -0.33, 0.26] } as const
