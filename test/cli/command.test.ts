@@ -48,6 +48,15 @@ describe('axlewright', () => {
     expect(axlewright('clamp', job).out).toMatch(/raise the hub from where it hangs by \d+ mm ± \d+ mm/)
   })
 
+  test('by npm too, files are those of the folder where the person stands', () => {
+    const run = spawnSync('npm', ['run', '--silent', 'axlewright', '--', 'check', 'front.corner.json'], {
+      cwd: join(root, 'examples', 'port-unit-07'),
+      encoding: 'utf8',
+      shell: process.platform === 'win32',
+    })
+    expect([run.status, run.stdout]).toEqual([0, 'front.corner.json: fine (corner model, format 1)\n'])
+  })
+
   test('moves that were made already are told as made; what was not read is not fine', () => {
     const file = JSON.parse(readFileSync(join(root, job), 'utf8'))
     const put = (name: string, entries: readonly object[]) => {
