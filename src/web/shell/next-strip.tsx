@@ -21,10 +21,15 @@ export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
       <NextWords
         text={
           job.stale
-            ? 'First settle the reading that was not understood.'
+            ? 'A text was not understood; the reason stands by its field. Until then this sheet is that of the last readings that were.'
             : `${sheet.next.sentence}${over ? ' Handover has no sheet in this version: print this one for the record.' : ''}`
         }
       />
+      {job.stale && !job.trouble && (
+        <button type="button" onClick={showRefused}>
+          To the field
+        </button>
+      )}
       {canTurn && over && (
         <button type="button" onClick={() => window.print()}>
           Print this sheet
@@ -38,6 +43,9 @@ export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
     </section>
   )
 }
+
+/** The first field whose text was not understood, for the hand to mend. */
+const showRefused = () => document.querySelector<HTMLInputElement>('.field-refused input')?.focus()
 
 /** While a round is being read: how far it has come, and the button once a gauge is complete. */
 function RoundStrip({ form, job }: { form: RoundForm; job: OpenJob }) {

@@ -125,6 +125,10 @@ export function useJob(job: string): OpenJob {
     [job, mark],
   )
 
+  // How a round was read is said of one job, not of the next that is opened.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the job is what sets it back
+  useEffect(() => setHow(notYet), [job])
+
   // Another tab of the same browser may have the same job open.
   useEffect(() => {
     const look = () => setByJob({})
