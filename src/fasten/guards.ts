@@ -4,6 +4,7 @@ import { checkWrench } from './check-wrench.ts'
 import { conditionWarning } from './condition-warning.ts'
 import { fastenRefusal } from './fasten-refusal.ts'
 import { type Joint, type Position, positionsOf, rubberPosition } from './joint.ts'
+import { onScale } from './on-scale.ts'
 import type { StatedTorque } from './procedure.ts'
 import { settingOn } from './setting-on.ts'
 import type { WrenchInHand } from './torque-received.ts'
@@ -71,12 +72,20 @@ export function pulled(
     (floor === undefined || given >= floor - slack) && (ceiling === undefined || given <= ceiling + slack)
   if (!inside || (!near && (floor === undefined || ceiling === undefined))) {
     const say = (value: number) => formatTorque(Nm(value), { unit: wrench.unit, digits: 1 })
+    const on = (wanted: NewtonMetre | undefined) => wanted && settingOn(wrench, adapter, wanted)
+    const mark = onScale({
+      setting: exact,
+      scale: wrench.scale,
+      unit: wrench.unit,
+      floor: on(floor),
+      ceiling: on(ceiling),
+    })
     throw fastenRefusal({
       code: 'wrong-setting',
       at: 'wrench',
       given: say(setting),
       sentence: `Set to ${say(setting)}, ${wrench.name}${adapter ? ` with ${adapter.name}` : ''} gives ${joint.name} ${say(given)}, not ${floor !== undefined && ceiling !== undefined ? `${say(floor)} to ${say(ceiling)}` : say(torque)}.`,
-      remedy: `Set it to about ${say(exact)}.`,
+      remedy: `Set it to ${say(mark)}.`,
     })
   }
   const differs = conditionWarning({ stated: joint.condition, found: now.condition })

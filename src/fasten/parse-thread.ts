@@ -6,7 +6,7 @@ import { threadTable } from './thread-table.ts'
 const NUMBER = String.raw`(\d+(?:[.,]\d+)?)`
 const TOLERANCE = String.raw`(?:\s*-?\s*\d[a-hA-H](?:\d[a-hA-H])?)?`
 const METRIC = new RegExp(
-  `^M\\s*${NUMBER}(?:\\s*[x×*]\\s*${NUMBER})?(\\s+coarse|\\s+fine)?${TOLERANCE}$`,
+  `^M\\s*${NUMBER}(?:\\s*[x×*-]\\s*${NUMBER})?(\\s+coarse|\\s+fine)?${TOLERANCE}$`,
   'i',
 )
 const UNIFIED =

@@ -124,7 +124,7 @@ export function strengthOf(written: string, thread: Thread): Strength {
     given: written,
     sentence:
       first && last
-        ? `${mark} is given for sizes from ${size(first.from, thread)} to ${size(last.upTo, thread)}, not for ${thread.designation}.`
+        ? `${mark} is given for sizes ${first.from === 0 ? '' : `from ${size(first.from, thread)} `}up to ${size(last.upTo, thread)}, not for ${thread.designation}.`
         : `“${written}” is no class or grade of the tables (${[...new Set(strengths.map((row) => row.mark))].join(', ')}).`,
     remedy: 'Read the mark on the head again; leave the class open when there is none.',
   })
@@ -133,4 +133,5 @@ export function strengthOf(written: string, thread: Thread): Strength {
 /** Rounding of an inch in metres. */
 const SLACK = 1e-9
 const size = (d: Metre, { system }: Thread) =>
-  system === 'metric' ? `${inMillimetres(d)} mm` : `${inInches(d)} in`
+  system === 'metric' ? `${rounded(inMillimetres(d))} mm` : `${rounded(inInches(d))} in`
+const rounded = (value: number) => Number(value.toFixed(3))

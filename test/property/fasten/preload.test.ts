@@ -55,6 +55,7 @@ describe('FA1 threads as written', () => {
     expect(pitchOf('M16 × 1.5 - 6g')).toBe('M16x1.5')
     expect(pitchOf('M12x1.75')).toBe('M12')
     expect(pitchOf('M12-6H')).toBe('M12')
+    expect(pitchOf('M12-1.5')).toBe('M12x1.5')
     expect(pitchOf('M6 fine')).toBe('M6x0.75')
     expect(pitchOf('M14x1.5 left')).toBe('M14x1.5 LH')
     expect(pitchOf('1/2-20')).toBe('1/2-20 UNF')

@@ -308,6 +308,12 @@ describe('FA19 castle nut: forward only', () => {
   refuses('wrong-setting', () => run(lowerBall, [up, pull(79)]), 'wrench')
   refuses('wrong-setting', () => run(lowerBall, [up, pull(110)]), 'wrench')
   refuses('wrong-setting', () => run(lowerBall, [...floor, slot(121, 52)]), 'wrench')
+  test('FA19 off the mark, the mark to set is told', () => {
+    const at80: Act = { act: 'pull', with: { wrench: longWrench, adapter: openEnd, setting: Nm(80) } }
+    expect(() => run(lowerBall, [up, at80])).toThrowError(
+      expect.objectContaining({ remedy: 'Set it to 75.0 N·m.' }),
+    )
+  })
   test('FA19 a click before the slot stops: undone, other washer or nut, from the floor again', () => {
     const stopped = run(lowerBall, [...floor, slot(120, 40, true)])
     expect(stopped.stage).toBe('stopped')
