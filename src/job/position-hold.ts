@@ -31,13 +31,18 @@ export function positionHold({ called, kind, required, record, state, wheel }: J
         remedy: `Slacken it, bring the vehicle ${position === 'wheels straight' ? 'to wheels straight' : position === 'at ride height' ? 'to ride height' : 'down'}, tighten it again and write down the position.`,
       }),
     )
-  const height = state.heights.some((fact) => fact.wheel === wheel && fact.when === 'settled')
+  // A height from before the joint was opened, or before a part was renewed, is another vehicle's.
+  const renewed = state.renewed.filter((part) => part.wheels.includes(wheel) && part.entry < final.entry)
+  const since = Math.max(record.undone?.entry ?? -1, ...renewed.map(({ entry }) => entry))
+  const height = state.heights.some(
+    (fact) => fact.wheel === wheel && fact.when === 'settled' && fact.entry > since,
+  )
   if (found.length === 0 && required.positions.includes('at ride height') && !height)
     found.push({
       rule: 'I7',
       holdsAt: 'run up',
       entries: [final.entry],
-      sentence: `The ${called} was made final at ride height, but no settled ride height of that wheel is recorded.`,
+      sentence: `The ${called} was made final at ride height, but no settled ride height of that wheel is recorded since it was opened.`,
       remedy: 'Measure the ride height of this wheel as it stands, and write it down.',
     })
   return found
