@@ -35,9 +35,9 @@ faultsOf.told = (issue: z.core.$ZodRawIssue): string | undefined => {
     case 'invalid_value':
       return oneOf(issue.values)
     case 'too_small':
-      return `at least ${issue.minimum} ${counted(issue.origin)}`
+      return `at least ${issue.minimum}${counted(issue.origin)}`
     case 'too_big':
-      return `at most ${issue.maximum} ${counted(issue.origin)}`
+      return `at most ${issue.maximum}${counted(issue.origin)}`
     default:
       return undefined
   }
@@ -55,7 +55,7 @@ const expected: Readonly<Record<string, string>> = {
 }
 
 const counted = (origin: string): string =>
-  origin === 'array' ? 'of them in the list' : origin === 'string' ? 'characters' : ''
+  origin === 'array' ? ' of them in the list' : origin === 'string' ? ' characters' : ''
 
 const oneOf = (values: readonly unknown[]): string =>
   values.length === 1
