@@ -224,5 +224,10 @@ export interface Sheet {
   readonly troubles: readonly string[]
   /** Readings that have a limit and were not read in this round, in words. */
   readonly unread: readonly string[]
-  readonly next: { readonly sentence: string; readonly button: string }
+  readonly next: {
+    readonly sentence: string
+    readonly button: string
+    /** What the button does: read (again), note the moves as turned, make the bolts final and prove, hand over. */
+    readonly act: 'read' | 'turned' | 'prove' | 'handover'
+  }
 }

@@ -8,13 +8,13 @@ import { NextWords } from './next-words.tsx'
 export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
   if (job.form) return <RoundStrip form={job.form} job={job} />
   // The one step that leads to a sheet that this version does not have.
-  const over = sheet.next.button === 'To handover'
+  const over = sheet.next.act === 'handover'
   const canTurn = !job.stale && !job.trouble
   const turn = () => {
     if (job.behind) return
     job.turned(sheet)
     // The button's own words: who presses it says that every joint is final.
-    job.setHow({ settled: false, proving: sheet.next.button.startsWith('Bolts final') })
+    job.setHow({ settled: false, proving: sheet.next.act === 'prove' })
   }
   return (
     <section className="next" aria-label="What comes next">
