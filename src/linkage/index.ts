@@ -67,6 +67,9 @@ export { strutClosed } from './strut-closed.ts'
 export { sumOfDisplacements } from './sum-of-displacements.ts'
 export { travelRange } from './travel-range.ts'
 export { turnRadius } from './turn-radius.ts'
+export { twistBeamArm } from './twist-beam-arm.ts'
+export type { TwistBeam, TwistBeamSide } from './twist-beam-points.ts'
+export { type TwistBeamWheel, twistBeamReadings } from './twist-beam-readings.ts'
 export {
   type AxleEnd,
   type AxleReading,

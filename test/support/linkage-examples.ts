@@ -5,6 +5,8 @@ import {
   poseAt,
   type SolidAxlePoints,
   type SteeredAxle,
+  type TwistBeam,
+  type TwistBeamSide,
 } from '../../src/linkage/index.ts'
 import { deg, metre, rad } from '../../src/quantity/index.ts'
 
@@ -90,3 +92,17 @@ export const axle: SteeredAxle = { steering: box, left: m, right: m }
 export const level = { left: metre(0), right: metre(0) }
 /** Inner tie-rod points of both sides. */
 export const inner = { left: [-0.13, 0.33, 0.26], right: [-0.13, -0.33, 0.26] } as const
+const beamSide = (y: 1 | -1): TwistBeamSide => ({
+  pivot: [0.42, y * 0.55, 0.3],
+  wheelCentre: [0, y * 0.74, 0.3],
+  camber: deg(-1.5),
+  toe: deg(0.2),
+  tyreRadius: metre(0.3),
+})
+/** An invented twist beam: its cross beam a third of the way from pivots to wheels. */
+export const beam: TwistBeam = {
+  left: beamSide(1),
+  right: beamSide(-1),
+  shearCentre: [0.28, 0, 0.34],
+  shape: 1,
+}
