@@ -1,5 +1,5 @@
 import type { Corner } from '../corner/index.ts'
-import type { Spec } from '../spec/index.ts'
+import { type Spec, turnWithin } from '../spec/index.ts'
 
 type Joint = Corner['joints'][string]
 type Typed = { readonly text: string; readonly value: number }
@@ -18,6 +18,10 @@ export interface RequiredState {
   /** The steps before it. */
   readonly stages: readonly Typed[]
   readonly angle: Typed | null
+  /** How far off the angle may be, rad. */
+  readonly angleWithin: number
+  /** Of an adjustable hub. */
+  readonly endFloat: readonly [Typed, Typed] | null
   readonly condition: NonNullable<Tightening['condition']> | null
   /** All of them at once when it is made final. */
   readonly positions: readonly Position[]
@@ -81,14 +85,27 @@ const placed = (position: Tightening['position'] | Joint['final']): Position | n
 
 function values(
   tightening: Tightening | undefined,
-): Pick<RequiredState, 'low' | 'high' | 'stages' | 'angle'> {
-  const none = { low: null, high: null, stages: [], angle: null }
+): Pick<RequiredState, 'low' | 'high' | 'stages' | 'angle' | 'angleWithin' | 'endFloat'> {
+  const none = { low: null, high: null, stages: [], angle: null, angleWithin: 0, endFloat: null }
   switch (tightening?.procedure) {
     case 'torque':
     case 'castle slot':
       return { ...none, low: tightening.low, high: tightening.high }
     case 'torque then angle':
-      return { ...none, low: tightening.torque, high: tightening.torque, angle: tightening.angle }
+      return {
+        ...none,
+        low: tightening.torque,
+        high: tightening.torque,
+        angle: tightening.angle,
+        angleWithin: turnWithin(tightening),
+      }
+    case 'seat and back off':
+      return {
+        ...none,
+        low: tightening.bringUpTo ?? null,
+        high: tightening.bringUpTo ?? null,
+        endFloat: tightening.endFloat ?? null,
+      }
     case 'stages': {
       const last = tightening.stages.at(-1)!
       return { ...none, low: last, high: last, stages: tightening.stages.slice(0, -1) }
@@ -104,20 +121,25 @@ function saidOf({
   high,
   stages,
   angle,
+  endFloat,
   condition,
   positions,
 }: Omit<RequiredState, 'said'>): string {
   const value =
     low === null || high === null
-      ? { 'hand snug': 'hand snug', none: 'home and locked' }[String(procedure)]
+      ? { 'hand snug': 'hand snug', 'seat and back off': 'seated and backed off', none: 'home and locked' }[
+          String(procedure)
+        ]
       : low.text === high.text
         ? [...stages, low].map(({ text }) => text).join(', then ')
         : procedure === 'castle slot'
           ? `${low.text}, then forward to the next slot, never past ${high.text}`
           : `${low.text} to ${high.text}`
+  const float = endFloat && `end float ${endFloat.map(({ text }) => text).join(' to ')}`
   const parts = [
     value ?? 'a value from your own information',
     angle && `then ${angle.text}`,
+    float,
     condition,
     ...positions,
   ]

@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { moment, nameText, typedAngle, typedTorque, words } from '../corner/index.ts'
+import { moment, nameText, typedAngle, typedLength, typedTorque, words } from '../corner/index.ts'
 import { hand } from './refers-schema.ts'
 import { wheelNames } from './wheel-name.ts'
 
@@ -20,11 +20,12 @@ const facts = {
   torque: typedTorque.optional().describe('What the fastener received.'),
   setting: typedTorque.optional().describe('What was set on the wrench; differs with an adapter.'),
   angle: typedAngle.optional().describe('Turned on after the torque.'),
+  endFloat: typedLength.optional().describe('Of an adjustable hub, read on a dial.'),
   wrench: nameText.optional(),
   calibrated: moment.optional().describe('The wrench’s calibration at that time.'),
   adapter: z.strictObject({ adapter: nameText, angle: typedAngle.optional() }).optional(),
   position: z.array(standing).optional(),
-  condition: z.enum(['dry', 'oiled', 'locking compound']).optional(),
+  condition: z.enum(['dry', 'oiled', 'locking compound', 'anti-seize']).optional(),
   fastener: z.enum(['new', 'used again']).optional(),
   hand,
   remark: words.optional(),

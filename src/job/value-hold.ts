@@ -1,3 +1,4 @@
+import { conditionWarning } from '../fasten/index.ts'
 import type { JointCase, ToDo } from './to-do.ts'
 import { SAME_TORQUE, torqueOf } from './torque-of.ts'
 
@@ -71,16 +72,23 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
         ),
       )
   }
-  if (
-    angle &&
-    !(final.angle && Math.abs(final.angle.value - angle.value) <= SAME_TORQUE * Math.abs(angle.value))
-  )
+  if (angle && !(final.angle && Math.abs(final.angle.value - angle.value) <= required.angleWithin))
     found.push(
       hold(
         'value',
         [final.entry],
         `The ${called} must be turned on by ${angle.text} after its torque; ${final.angle ? `recorded is “${final.angle.text}”` : 'no angle is recorded'}.`,
         'Look at the mark; when in doubt undo it and tighten it anew.',
+      ),
+    )
+  const float = final.endFloat?.value
+  if (required.endFloat && !(float !== undefined && within(float, required.endFloat)))
+    found.push(
+      hold(
+        'value',
+        [final.entry],
+        `The end float of the ${called} is ${final.endFloat ? `“${final.endFloat.text}”` : 'not written down'}; asked for is ${required.endFloat.map(({ text }) => text).join(' to ')}.`,
+        'Seat the bearings again while the hub turns, back off, and read the end float on a dial before the pin.',
       ),
     )
   const missing = required.stages.flatMap((stage, i) => {
@@ -96,14 +104,21 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
         'Slacken the fasteners and tighten them in stages, opposite first; or write down the stage if it was done.',
       ),
     )
-  if (required.condition && final.condition && final.condition !== required.condition)
+  const other =
+    final.condition === undefined
+      ? null
+      : conditionWarning({ stated: required.condition, found: final.condition })
+  if (other !== null)
     found.push(
       hold(
         'condition',
         [final.entry],
-        `The value of the ${called} is for a thread that is ${required.condition}; it was ${final.condition}. The same torque then stretches the bolt by another amount.`,
+        `The ${called}: ${other}`,
         'Undo it, bring the thread into the stated condition and tighten it anew.',
       ),
     )
   return found
 }
+
+const within = (value: number, [low, high]: readonly [{ value: number }, { value: number }]): boolean =>
+  value >= low.value - ROUNDING * Math.abs(low.value) && value <= high.value + ROUNDING * Math.abs(high.value)

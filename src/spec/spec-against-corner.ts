@@ -1,6 +1,12 @@
 import { type Corner, closestName, type Problem } from '../corner/index.ts'
 import type { Spec } from './spec-schema.ts'
 
+/** Procedures that belong to one kind of joint and would ruin any other. */
+const ruled: Readonly<Record<string, string>> = {
+  'castle slot': 'tapered stud, castle nut',
+  'seat and back off': 'adjustable taper-roller hub',
+}
+
 /**
  * What a spec sheet says of a corner that the corner model does not have: a tightening or a wear limit for
  * a joint that is not there, a castle nut's
@@ -22,11 +28,11 @@ export function specAgainstCorner(spec: Spec, corner: Corner): readonly Problem[
   }
   for (const [joint, { procedure }] of Object.entries(spec.tightening?.[corner.axle] ?? {})) {
     mustBe(joint, `tightening.${corner.axle}.${joint}`)
-    const kind = corner.joints[joint]?.kind
-    if (procedure === 'castle slot' && kind !== undefined && kind !== 'tapered stud, castle nut')
+    const kind: string | undefined = corner.joints[joint]?.kind
+    if (kind !== undefined && ruled[procedure] !== undefined && kind !== ruled[procedure])
       found.push({
         field: `tightening.${corner.axle}.${joint}.procedure`,
-        wrong: `“castle slot” is for a castle nut on a tapered stud; “${joint}” is a joint of the kind “${kind}”.`,
+        wrong: `“${procedure}” is for a ${ruled[procedure]}; “${joint}” is a joint of the kind “${kind}”.`,
         right: 'the procedure of this kind of joint, or the right kind in the corner model',
       })
   }

@@ -6,6 +6,7 @@ import {
   nameText,
   typedAngle,
   typedDistance,
+  typedLength,
   typedPositive,
   typedPressure,
   typedShare,
@@ -32,7 +33,7 @@ const height = z.strictObject({
 })
 
 const how = {
-  condition: z.enum(['dry', 'oiled', 'locking compound']).optional(),
+  condition: z.enum(['dry', 'oiled', 'locking compound', 'anti-seize']).optional(),
   position: z.enum(['any position', 'at ride height', 'wheels straight', 'on the ground']).optional(),
   secondCheck: z.boolean().optional(),
   source: words.optional().describe('Where this value stands, when it is not the sheet’s own source.'),
@@ -43,11 +44,22 @@ const tightening = z.discriminatedUnion('procedure', [
     procedure: z.literal('torque then angle'),
     torque: typedTorque,
     angle: typedAngle,
+    within: typedAngle.optional().describe('Half-width of what counts as turned; 5° where it is not said.'),
     ...how,
   }),
   z.strictObject({ procedure: z.literal('stages'), stages: z.array(typedTorque).min(2), ...how }),
   z.strictObject({ procedure: z.literal('castle slot'), low: typedTorque, high: typedTorque, ...how }),
   z.strictObject({ procedure: z.literal('hand snug'), ...how }),
+  z
+    .strictObject({
+      procedure: z.literal('seat and back off'),
+      seat: typedTorque.describe('While the hub turns.'),
+      back: z.tuple([typedAngle, typedAngle]).describe('Backed off by at least and at most.'),
+      bringUpTo: typedTorque.optional(),
+      endFloat: z.tuple([typedLength, typedLength]).optional(),
+      ...how,
+    })
+    .describe('An adjustable taper-roller hub, and nothing else.'),
 ])
 const perJoint = z.record(nameText, tightening).optional()
 

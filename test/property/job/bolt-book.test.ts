@@ -268,6 +268,19 @@ test('JO24 I2 wheel nuts are final on the ground, or with the wheel held', () =>
   ).toBe('I7')
 })
 
+test('JO24 I2 a held wheel stands in for the ground at wheel nuts alone', () => {
+  const sheet = withTightening('rack-bolts', {
+    procedure: 'torque',
+    low: '50 N·m',
+    high: '60 N·m',
+    position: 'on the ground',
+  })
+  const at = (position: string[]) =>
+    said([tightened('rack-bolts', 'final', { torque: '55 N·m', position })], 'rack-bolts', { spec: sheet })
+  expect(at(['wheel held'])).toEqual(['run up', 'I7'])
+  expect(at(['on the ground'])).toEqual(['final'])
+})
+
 test('JO25 I8 a fastener that is used once is new before final, and used after it', () => {
   const damper = 'damper-bottom-bolt'
   const at = (...more: Data[]) => [
@@ -313,6 +326,30 @@ test('JO26 I9 a castle nut is closed by its pin: after the last tightening, new,
   expect(said([nut, pinned(ball, { legsBent: false })], ball)).toEqual(['run up', 'I9', 'I21'])
   // A check before the pin is no check of the whole.
   expect(said([nut, checked(ball), pinned(ball)], ball)).toEqual(['final', 'I21'])
+})
+
+test('JO25 I8 a new fastener that was never final is no used one, but it must be said again', () => {
+  const damper = 'damper-bottom-bolt'
+  const good = { torque: '75 N·m', position: ['at ride height'] }
+  const log = [
+    tightened(damper, 'final', { ...good, fastener: 'new' }),
+    undone(damper),
+    tightened(damper, 'started', { fastener: 'new' }),
+    undone(damper),
+    height,
+    tightened(damper, 'final', good),
+  ]
+  expect(said(log, damper)).toEqual(['run up', 'I8'])
+  expect(line(log, damper).toDo[0]!.entries).toEqual([5])
+})
+
+test('JO26 a bolt with a pin has it on record too, new or not', () => {
+  const pins = withJoint('rack-bolts', { pin: '4 mm' })
+  const sheet = withTightening('rack-bolts', { procedure: 'torque', low: '50 N·m', high: '60 N·m' })
+  const done = tightened('rack-bolts', 'final', { torque: '55 N·m' })
+  const at = (log: readonly Entry[]) => said(log, 'rack-bolts', { corner: pins, spec: sheet })
+  expect(at([done])).toEqual(['run up', 'I9'])
+  expect(at([done, pinned('rack-bolts', { pin: 'used again' })])).toEqual(['final'])
 })
 
 test('JO26 where the joint does not ask for a new pin, one used again will do', () => {
@@ -408,7 +445,19 @@ test('JO28 stages, angle and condition are held against the sheet', () => {
       spec: turned,
     })
   expect(by('90°')).toEqual(['final'])
-  expect(by('80°')).toEqual(['run up', 'value'])
+  // Five degrees either way where the sheet does not say; as it says where it does.
+  expect(by('86°')).toEqual(['final'])
+  expect(by('94°')).toEqual(['final'])
+  expect(by('84°')).toEqual(['run up', 'value'])
+  expect(by('96°')).toEqual(['run up', 'value'])
+  const close = withTightening(bolt, {
+    procedure: 'torque then angle',
+    torque: '100 N·m',
+    angle: '90°',
+    within: '2°',
+  })
+  const turnedBy = tightened(bolt, 'final', { torque: '100 N·m', angle: '86°', position: ['at ride height'] })
+  expect(said([height, turnedBy], bolt, { spec: close })).toEqual(['run up', 'value'])
   expect(by('-90°')).toEqual(['run up', 'value'])
   expect(by(undefined)).toEqual(['run up', 'value'])
   expect(by('90°', '73.8 lbf·ft')).toEqual(['final'])
@@ -419,6 +468,40 @@ test('JO28 stages, angle and condition are held against the sheet', () => {
   expect(
     said([height, tightened(bolt, 'final', { ...pivot, condition: 'dry' }), checked(bolt)], bolt),
   ).toEqual(['checked'])
+})
+
+test('JO28 every stage before the last is recorded by its number', () => {
+  const sheet = withTightening(nuts, { procedure: 'stages', stages: ['40 N·m', '80 N·m', '160 N·m'] })
+  const stage = (number: number) => tightened(nuts, 'stage', { number, torque: `${number * 40} N·m` })
+  const last = tightened(nuts, 'final', { torque: '160 N·m', position: ['on the ground'] })
+  const at = (...stages: Entry[]) => said([...stages, last], nuts, { spec: sheet })[1]
+  expect(at(stage(1))).toBe('stages')
+  expect(at(stage(2))).toBe('stages')
+  expect(at(stage(1), stage(2))).toBe('I21')
+  expect(line([stage(2), last], nuts, { spec: sheet }).toDo[0]!.sentence).toContain('1 (40 N·m)')
+})
+
+test('JO28 an adjustable hub is judged by its end float, and by what it is brought up to', () => {
+  const sheet = (more: Data) =>
+    withTightening('rack-bolts', {
+      procedure: 'seat and back off',
+      seat: '30 N·m',
+      back: ['60°', '90°'],
+      ...more,
+    })
+  const at = (spec: Spec, more: Data) =>
+    said([tightened('rack-bolts', 'final', more)], 'rack-bolts', { spec })
+  const float = sheet({ endFloat: ['0.02 mm', '0.10 mm'] })
+  expect(at(float, {})).toEqual(['run up', 'value'])
+  expect(at(float, { endFloat: '0.05 mm' })).toEqual(['final'])
+  expect(at(float, { endFloat: '0.02 mm' })).toEqual(['final'])
+  expect(at(float, { endFloat: '0.01 mm' })).toEqual(['run up', 'value'])
+  expect(at(float, { endFloat: '0.12 mm' })).toEqual(['run up', 'value'])
+  expect(at(sheet({ bringUpTo: '5 N·m' }), { torque: '5 N·m' })).toEqual(['final'])
+  expect(at(sheet({ bringUpTo: '5 N·m' }), { torque: '30 N·m' })).toEqual(['run up', 'value'])
+  expect(line([], 'rack-bolts', { spec: float }).required.said).toBe(
+    'seated and backed off, end float 0.02 mm to 0.10 mm',
+  )
 })
 
 test('JO28 hand snug and what only snaps in ask for no value', () => {
@@ -474,6 +557,11 @@ test('JO29 the wrench must be able to: in range, calibrated that day, its settin
   expect(crowfoot('175.6 N·m')).toEqual(['checked'])
   expect(crowfoot('190 N·m')).toEqual(['run up', 'wrench'])
   expect(crowfoot('190 N·m', '90°')).toEqual(['checked'])
+  expect(crowfoot('160 N·m')).toEqual(['run up', 'wrench'])
+  // At an unknown angle the two numbers cannot be held against each other, and without a setting no range.
+  const adapter = { adapter: 'crowfoot-22' }
+  expect(by({ wrench: 'long-wrench', setting: '175.6 N·m', adapter })).toEqual(['checked'])
+  expect(by({ wrench: 'short-wrench', adapter })).toEqual(['checked'])
 })
 
 test('JO30 a late entry can take a passed check away, and says so', () => {
@@ -502,6 +590,15 @@ test('JO30 a late entry can take a passed check away, and says so', () => {
   // A pin that a merge brings in after the check asks for another look.
   const nut = [tightened(ball, 'final', { torque: '110 N·m' }), pinned(ball), checked(ball), pinned(ball)]
   expect(said(nut, ball)).toEqual(['final', 'I21'])
+})
+
+test('JO30 what fell is the check where one had passed, else the final', () => {
+  const opened = (...checks: Entry[]) => line([height, final, ...checks, undone(bolt)], bolt)
+  expect(opened(checked(bolt)).record.fell).toEqual({ was: 'checked', entry: 2, by: 3 })
+  expect(opened().record.fell).toEqual({ was: 'final', entry: 1, by: 2 })
+  expect(opened(checked(bolt, { passed: false })).record.fell).toEqual({ was: 'final', entry: 1, by: 3 })
+  expect(opened(checked(bolt)).toDo[0]!.sentence).toContain('no longer counts')
+  expect(opened(checked(bolt)).state).toBe('open')
 })
 
 test('JO30 a deviation holds its joint until it is cleared', () => {
