@@ -155,6 +155,9 @@ describe('FA15 rings', () => {
         near(at, (2 * Math.PI * (number - 1)) / count, { abs: 1e-12 })
       }
       expect(pulls).toHaveLength(3 * count)
+      expect(pulls.map(({ stage, number }) => [stage, number])).toEqual(
+        [1, 2, 3].flatMap((stage) => order.map((number) => [stage, number])),
+      )
       expect(pulls.map(({ torque }) => torque)).toEqual(stages.flatMap((torque) => Array(count).fill(torque)))
     }
   })

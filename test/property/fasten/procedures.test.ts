@@ -77,6 +77,10 @@ const hub: AdjustableHub = {
     endFloat: { low: mm(0.02), high: mm(0.1) },
   },
 }
+const broughtUp: AdjustableHub = {
+  ...hub,
+  procedure: { ...hub.procedure, bringUpTo: Nm(12), endFloat: null },
+}
 const clip: BoltedJoint = { ...bolt, name: 'hose clip', procedure: { kind: 'hand snug' } }
 
 const at = (setting: number, wrench = longWrench) => ({ wrench, adapter: null, setting: Nm(setting) })
@@ -191,6 +195,17 @@ describe('FA18 steps in order', () => {
       [up, seat(true), { act: 'back off', angle: deg(75) }, { act: 'end float', read: mm(0.05) }, newPin],
       yard,
     ],
+    [
+      broughtUp,
+      [
+        up,
+        seat(true),
+        { act: 'back off', angle: deg(75) },
+        { act: 'bring up', with: at(12, shortWrench) },
+        newPin,
+      ],
+      yard,
+    ],
     [clip, [up, { act: 'snug' }], yard],
   ]
   test('FA18 what comes next leads each joint to final, as its steps say, and every act is recorded', () => {
@@ -203,6 +218,7 @@ describe('FA18 steps in order', () => {
       expect(state.stage, joint.name).toBe('final')
       expect(nextAct(joint, state)).toBeNull()
       expect(state.warnings).toEqual([])
+      expect(state.made).toBe(acts.filter(({ act }) => act !== 'fit' && act !== 'run up').length)
       expect(state.records.map(({ act }) => act)).toEqual(acts.map(({ act }) => act))
       expect(stepsOf(joint, { hand: null }).map(({ act }) => act)).toEqual(acts.map(({ act }) => act))
     }
@@ -363,8 +379,8 @@ describe('FA20 hub: the opposite rule', () => {
       expect(() => afterAct(hub, state, act, yard)).toThrow(Refusal)
   })
   test('FA20 brought up again where that is stated, pinned at once where no end float is', () => {
-    const snug: AdjustableHub = { ...hub, procedure: { ...hub.procedure, bringUpTo: Nm(8), endFloat: null } }
-    const state = run(snug, [...backed, { act: 'bring up', with: at(8, shortWrench) }, newPin])
+    const snug: AdjustableHub = { ...hub, procedure: { ...hub.procedure, bringUpTo: Nm(12), endFloat: null } }
+    const state = run(snug, [...backed, { act: 'bring up', with: at(12, shortWrench) }, newPin])
     expect(state.stage).toBe('final')
     expect(() => run(snug, [...backed, newPin])).toThrow()
     expect(stepsOf(snug, { hand: null }).map(({ act }) => act)).toEqual([
@@ -427,7 +443,16 @@ describe('FA21 where, with what, and once', () => {
     'wrench',
   )
   refuses('not-calibrated', () => run(bolt, [up, pull(90)], { ...yard, today: '2028-01-01' }), 'wrench')
-  refuses('wrong-setting', () => run(bolt, [up, pull(88)]), 'wrench')
+  refuses(
+    'wrong-setting',
+    () =>
+      run({ ...bolt, procedure: { kind: 'torque', stated: { torque: Nm(90), floor: Nm(80) } } }, [
+        up,
+        pull(95),
+      ]),
+    'wrench',
+  )
+  refuses('wrong-setting', () => run(bolt, [up, pull(89)]), 'wrench')
   refuses(
     'wrong-setting',
     () => run(bolt, [up, { act: 'pull', with: { wrench: longWrench, adapter: openEnd, setting: Nm(90) } }]),
