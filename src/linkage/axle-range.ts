@@ -1,5 +1,4 @@
 import { axleStateAt } from './axle-pose-at.ts'
-import { checkFinite } from './check-points.ts'
 import { followAxle } from './follow-axle.ts'
 import type { SolidAxle } from './solid-axle.ts'
 import type { AxleDrive } from './solid-axle-points.ts'
@@ -20,7 +19,6 @@ export function axleRange(
   along: 'heave' | 'roll' | 'drop',
 ): { most: number | null; least: number | null } {
   const { heave, roll, drop } = drive
-  checkFinite({ heave, roll, drop }, '')
   const start = axleStateAt(a, drive)
   const far = along === 'heave' ? 20 * a.size : along === 'roll' ? Math.PI / 2 : Math.PI
   const end = (way: 1 | -1): number | null => {

@@ -1,4 +1,5 @@
 import { Refusal } from '../quantity/index.ts'
+import { checkKinds } from './check-kinds.ts'
 import { checkFinite } from './check-points.ts'
 import { axleKnuckle, middleOf, rodOnPin } from './knuckle-on-axle.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
@@ -14,13 +15,45 @@ const nothing = 1e-6
 const no = (code: LinkageRefusal, at: string, sentence: string, remedy: string): Refusal<LinkageRefusal> =>
   new Refusal<LinkageRefusal>({ code, at, given: '', sentence, remedy })
 
-function point(value: unknown, at: string): void {
-  if (!Array.isArray(value) || value.length !== 3 || !value.every((n) => typeof n === 'number'))
-    throw no('bad-input', at, `${at} is not three numbers.`, 'Give x, y and z of this point in metres.')
+const line = ['point', 'point'] as const
+const hub = { wheelCentre: 'point', camber: 'number', toe: 'number', tyreRadius: 'number' } as const
+const rod = { inner: 'point', outer: 'point' } as const
+
+/** Everything that an axle and its settings are made of is there. */
+function checkMade(points: SolidAxlePoints, by: AxleSettings): void {
+  checkKinds(points, { left: hub, right: hub, location: {} }, '')
+  const { location, steering, left, right } = points
+  for (const [side, { kingpin }] of Object.entries({ left, right }))
+    if (kingpin !== null) checkKinds(kingpin, { lower: 'point', upper: 'point' }, `${side}.kingpin`)
+  if (location.kind === 'leaf') checkKinds(location.rollAxis, line, 'location.rollAxis')
+  else if (location.kind === 'links') checkKinds(location.links, [rod, rod, rod, rod], 'location.links')
+  else
+    throw no(
+      'bad-input',
+      'location.kind',
+      'It is not said what guides the axle.',
+      'Say leaf, with a roll axis, or links, with four of them.',
+    )
+  if (steering !== null)
+    checkKinds(
+      steering,
+      { dropAxis: line, dragInner: 'point', dragOuter: 'point', tieLeft: 'point', tieRight: 'point' },
+      'steering',
+    )
+  checkKinds(by, {}, 'settings')
+  const angles = {
+    tilt: { camber: 'number', caster: 'number' },
+    shim: { camber: 'number', toe: 'number' },
+  } as const
+  for (const name of ['tilt', 'shim'] as const)
+    for (const [side, value] of Object.entries(by[name] ?? {}))
+      if (value !== undefined) checkKinds(value, angles[name], `settings.${name}.${side}`)
+  for (const name of ['tieRod', 'dragLink'] as const)
+    if (by[name] !== undefined) checkKinds(by[name], 'number', `settings.${name}`)
+  if (by.links !== undefined) checkKinds(by.links, ['number', 'number', 'number', 'number'], 'settings.links')
 }
 
 function wheel(w: AxleWheel, side: Side, steered: boolean): void {
-  point(w.wheelCentre, `${side}.wheelCentre`)
   if (!(w.tyreRadius > 0))
     throw no(
       'bad-input',
@@ -40,15 +73,13 @@ function wheel(w: AxleWheel, side: Side, steered: boolean): void {
         : `The ${side} wheel has a kingpin, but nothing steers it.`,
       'Give both kingpins and the steering, or none of them.',
     )
-  if (!w.kingpin) return
-  point(w.kingpin.lower, `${side}.kingpin.lower`)
-  point(w.kingpin.upper, `${side}.kingpin.upper`)
 }
 
 /** All checks of an axle, the first fault in the order of the codes. Returns the sign of the links' determinant. */
 export function checkAxle(points: SolidAxlePoints, by: AxleSettings): number {
   checkFinite(points, '')
   checkFinite(by, 'settings')
+  checkMade(points, by)
   const { location, steering, left, right } = points
   wheel(left, 'left', steering !== null)
   wheel(right, 'right', steering !== null)
@@ -63,8 +94,6 @@ export function checkAxle(points: SolidAxlePoints, by: AxleSettings): number {
   const rods: (readonly [string, Point, Point, number])[] = []
   if (location.kind === 'leaf') axes.push(['location.rollAxis', location.rollAxis[0], location.rollAxis[1]])
   else {
-    if (location.links?.length !== 4)
-      throw no('bad-input', 'location.links', 'An axle on links has four of them.', 'Give all four.')
     for (const [i, l] of location.links.entries())
       rods.push([`location.links.${i}`, l.inner, l.outer, by.links?.[i] ?? 0])
   }
@@ -83,10 +112,6 @@ export function checkAxle(points: SolidAxlePoints, by: AxleSettings): number {
     axes.push(['steering.dropAxis', steering.dropAxis[0], steering.dropAxis[1]])
     rods.push(['dragLink', steering.dragInner, steering.dragOuter, by.dragLink ?? 0])
     rods.push(['tieRod', steering.tieLeft, steering.tieRight, by.tieRod ?? 0])
-  }
-  for (const [at, a, b] of [...axes, ...rods]) {
-    point(a, at)
-    point(b, at)
   }
   for (const [at, a, b, more] of rods)
     if (!(Math.min(norm(minus(a, b)), norm(minus(a, b)) + more) > nothing))

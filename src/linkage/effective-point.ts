@@ -1,4 +1,5 @@
 import { Refusal } from '../quantity/index.ts'
+import { checkKinds } from './check-kinds.ts'
 import { checkFinite } from './check-points.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
 import type { Point } from './points.ts'
@@ -21,14 +22,12 @@ const no = (code: LinkageRefusal, at: string, sentence: string, remedy: string):
 /** All checks of a twist beam, the first fault in the order of the codes. */
 export function checkTwistBeam(beam: TwistBeam): void {
   checkFinite(beam, '')
-  const { left, right, shearCentre } = beam
-  const points = { shearCentre, 'left.pivot': left.pivot, 'left.wheelCentre': left.wheelCentre }
-  const more = { 'right.pivot': right.pivot, 'right.wheelCentre': right.wheelCentre }
-  for (const [at, point] of Object.entries({ ...points, ...more }))
-    if (!Array.isArray(point) || point.length !== 3)
-      throw no('bad-input', at, `${at} is not three numbers.`, 'Give x, y and z of this point in metres.')
-  if (typeof beam.shape !== 'number')
-    throw no('bad-input', 'shape', 'The shape of the beam is no number.', 'Give 1 for an open cross beam.')
+  const hub = { wheelCentre: 'point', camber: 'number', toe: 'number', tyreRadius: 'number' } as const
+  const side = { ...hub, pivot: 'point' } as const
+  checkKinds(beam, { left: side, right: side, shearCentre: 'point', shape: 'number' }, '')
+  for (const [name, shim] of Object.entries(beam.shim ?? {}))
+    if (shim !== undefined) checkKinds(shim, { camber: 'number', toe: 'number' }, `shim.${name}`)
+  const { left, right } = beam
   for (const side of ['left', 'right'] as const) {
     const { tyreRadius, camber, toe } = beam[side]
     if (!(tyreRadius > 0))

@@ -1,5 +1,6 @@
 import { type Radian, Refusal, rad } from '../quantity/index.ts'
 import { angleOnCircle } from './angle-on-circle.ts'
+import { checkKinds } from './check-kinds.ts'
 import { checkFinite } from './check-points.ts'
 import { type RodOnPin, rodOnPin } from './knuckle-on-axle.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
@@ -24,6 +25,7 @@ const nothing = 1e-6
  */
 export function idlerAngle(box: BoxSteering, drop: Radian): Radian {
   checkFinite({ drop }, '')
+  checkKinds(drop, 'number', 'drop')
   checkBox(box)
   const found = idlerAt(box, drop)
   if (typeof found === 'number') return rad(found)
@@ -68,13 +70,14 @@ const no = (code: LinkageRefusal, at: string, sentence: string, remedy: string):
 /** A box that can steer. */
 function checkBox(box: BoxSteering): void {
   checkFinite(box, '')
+  const line = ['point', 'point'] as const
+  checkKinds(
+    box,
+    { dropAxis: line, dropJoint: 'point', idlerAxis: line, idlerJoint: 'point', ratio: 'number' },
+    '',
+  )
   const { dropAxis, dropJoint, idlerAxis, idlerJoint, ratio } = box
   const again = 'Measure these points again.'
-  const points = { dropJoint, idlerJoint, 'dropAxis.0': dropAxis?.[0], 'dropAxis.1': dropAxis?.[1] }
-  const more = { 'idlerAxis.0': idlerAxis?.[0], 'idlerAxis.1': idlerAxis?.[1] }
-  for (const [at, point] of Object.entries({ ...points, ...more }))
-    if (!Array.isArray(point) || point.length !== 3)
-      throw no('bad-input', at, `${at} is not three numbers.`, 'Give x, y and z of this point in metres.')
   if (!(Math.abs(ratio) > nothing))
     throw no(
       'bad-input',

@@ -1,4 +1,5 @@
 import { metre, type Radian, Refusal, rad } from '../quantity/index.ts'
+import { checkKinds } from './check-kinds.ts'
 import { checkFinite } from './check-points.ts'
 import { aboutAxis, dropJointAt, idlerAngle } from './idler-angle.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
@@ -32,6 +33,7 @@ export function steeringShift(
   { wheel, inner }: { readonly wheel: Radian; readonly inner: Readonly<Record<Side, Point>> },
 ): SteeringShift {
   checkFinite({ wheel, inner, steering }, '')
+  checkKinds({ wheel, inner }, { wheel: 'number', inner: { left: 'point', right: 'point' } }, '')
   if (steering.kind === 'rack') {
     const push: Point = [0, rackAt(steering, wheel), 0]
     return { shift: { left: push, right: push }, drop: null, idler: null }

@@ -241,7 +241,7 @@ refuses('not-finite', () => wrong({ dropJoint: [0, Number.NaN, 0] }), 'dropJoint
 refuses('not-finite', () => steeringShift(box, { wheel: rad(Number.NaN), inner }), 'wheel')
 refuses('bad-input', () => wrong({ ratio: 0 }), 'ratio')
 refuses('bad-input', () => wrong({ idlerJoint: [0, 1] }), 'idlerJoint')
-refuses('bad-input', () => wrong({ dropAxis: [[0, 0, 0]] }), 'dropAxis.1')
+refuses('bad-input', () => wrong({ dropAxis: [[0, 0, 0]] }), 'dropAxis')
 refuses(
   'bad-input',
   () => steeringShift({ kind: 'rack', perTurn: metre(0) }, { wheel: rad(1), inner }),
