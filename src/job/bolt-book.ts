@@ -83,7 +83,7 @@ export function boltBook({ state, corners, spec, kit }: BoltBookSources): readon
       const one: JointCase = {
         wheel,
         joint,
-        called: `${name} of the ${wheel} wheel`,
+        called: `${name.slice(0, 1).toUpperCase()}${name.slice(1)} of the ${wheel} wheel`,
         kind: model.kind,
         adjuster,
         required: requiredState(model, spec?.tightening?.[corner.axle]?.[joint], spec?.source ?? null),

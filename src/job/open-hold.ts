@@ -32,7 +32,7 @@ export function openHold(
       hold(
         'deviation',
         [entry],
-        `The ${called}: ${what}${remark ? `, ${remark}` : ''}; not put right yet.`,
+        `${called}: ${what}${remark ? `, ${remark}` : ''}; not put right yet.`,
         'Put it right, and clear the deviation with how it was done.',
       ),
     )
@@ -43,7 +43,7 @@ export function openHold(
       hold(
         'fell',
         [fell.entry, fell.by],
-        `The ${called} was ${fell.was === 'checked' ? 'tightened and checked' : 'final'} (entry ${fell.entry}); entry ${fell.by} opened it again, so that no longer counts.`,
+        `${called}: ${fell.was === 'checked' ? 'tightened and checked' : 'final'} by entry ${fell.entry}, opened again by entry ${fell.by}, so that no longer counts.`,
         `${value} Then record it${required.secondCheck ? ' and have it looked at again' : ''}.`,
       ),
     )
@@ -57,8 +57,8 @@ export function openHold(
         'not final',
         [last],
         adjuster
-          ? `The ${called} carries an adjuster: it stays run up until the last move.`
-          : `The ${called} is ${runUp || stages.length > 0 ? 'run up' : 'started'}, not final. Run down is not tight.`,
+          ? `${called}: carries an adjuster, so it stays run up until the last move.`
+          : `${called}: ${runUp || stages.length > 0 ? 'run up' : 'started'}, not final. Run down is not tight.`,
         adjuster
           ? `After the last move: ${value.toLowerCase().slice(0, 1)}${value.slice(1)} Then read again.`
           : value,
@@ -69,7 +69,7 @@ export function openHold(
       hold(
         'not closed',
         [undone.entry],
-        `The ${called} was undone (${undone.to}), and nothing says that it was closed.`,
+        `${called}: undone (${undone.to}), and no closing is recorded.`,
         value,
       ),
     )
@@ -78,7 +78,7 @@ export function openHold(
       hold(
         'not closed',
         [touched.entry],
-        `${touched.sentence}, and nothing says that the ${called} was closed.`,
+        `${called}: ${touched.sentence}, and no closing is recorded.`,
         `${value} Or write down how it was closed.`,
       ),
     )

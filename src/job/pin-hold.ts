@@ -14,26 +14,22 @@ export function pinHold({ called, required, record }: JointCase): readonly ToDo[
   if (!pin)
     return hold(
       [final.entry],
-      `The ${called} has no pin on record; the nut can come off.`,
+      `${called}: no pin on record; the nut can come off.`,
       'Fit the pin: forward to the next slot if none lines up, never back, never past the high figure; bend its legs and write it down.',
     )
   if (pin.entry < final.entry)
     return hold(
       [pin.entry, final.entry],
-      `The ${called} was tightened again after its pin was recorded.`,
+      `${called}: tightened again after its pin was recorded.`,
       'Fit a new pin and write it down.',
     )
   if (required.pin === 'new' && pin.pin !== 'new')
     return hold(
       [pin.entry],
-      `The pin of the ${called} was used again; it breaks where it was bent.`,
+      `${called}: its pin was used again, and breaks where it was bent.`,
       'Fit a new pin and write it down.',
     )
   if (!pin.legsBent)
-    return hold(
-      [pin.entry],
-      `The legs of the pin of the ${called} are not bent.`,
-      'Bend them and write it down.',
-    )
+    return hold([pin.entry], `${called}: the legs of its pin are not bent.`, 'Bend them and write it down.')
   return []
 }

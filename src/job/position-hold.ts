@@ -27,7 +27,7 @@ export function positionHold({ called, kind, required, record, state, wheel }: J
         rule,
         holdsAt: 'run up',
         entries: [final.entry],
-        sentence: `The ${called} was made final ${was.length > 0 ? was.join(', ') : 'in a position that nobody wrote down'}; it is final only ${position}. ${why[position]}`,
+        sentence: `${called}: made final ${was.length > 0 ? was.join(', ') : 'in a position that nobody wrote down'}; final counts only ${position}. ${why[position]}`,
         remedy: `Slacken it, bring the vehicle ${position === 'wheels straight' ? 'to wheels straight' : position === 'at ride height' ? 'to ride height' : 'down'}, tighten it again and write down the position.`,
       }),
     )
@@ -42,7 +42,7 @@ export function positionHold({ called, kind, required, record, state, wheel }: J
       rule: 'I7',
       holdsAt: 'run up',
       entries: [final.entry],
-      sentence: `The ${called} was made final at ride height, but no settled ride height of that wheel is recorded since it was opened.`,
+      sentence: `${called}: made final at ride height, but no settled ride height of that wheel is recorded since it was opened.`,
       remedy: 'Measure the ride height of this wheel as it stands, and write it down.',
     })
   return found

@@ -23,7 +23,7 @@ export function reTightenHold(
       rule: 'I22',
       holdsAt: null,
       entries: [final.entry],
-      sentence: `The ${called} settle on the first distance and must be tightened again${after ? ` after ${after}` : ''}; no appointment is recorded.`,
+      sentence: `${called}: a wheel settles on its first distance, so they are tightened again${after ? ` after ${after}` : ''}; no appointment is recorded.`,
       remedy:
         'Agree a day or a distance, hand a card to whoever drives the vehicle, and write the follow-up down.',
     },

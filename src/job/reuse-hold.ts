@@ -16,10 +16,10 @@ export function reuseHold({ called, required, record }: JointCase): readonly ToD
       entries: usedUp === null ? [told.entry] : [usedUp, told.entry],
       sentence:
         fastener === 'used again'
-          ? `The fastener of the ${called} is used once, and it was used again.`
+          ? `${called}: the fastener is used once, and it was used again.`
           : usedUp === null
-            ? `The fastener of the ${called} is used once; nobody wrote down that a new one was fitted.`
-            : `The fastener of the ${called} was final once already, so it is used.`,
+            ? `${called}: the fastener is used once; nobody wrote down that a new one was fitted.`
+            : `${called}: the fastener was final once already, so it is used.`,
       remedy: 'Fit a new fastener, tighten it and write down that it is new.',
     },
   ]

@@ -24,7 +24,7 @@ export function secondCheckHold({ called, required, record }: JointCase): readon
     return hold(
       'run up',
       [failed.entry],
-      `The second look at the ${called} did not pass${failed.remark ? `: ${failed.remark}` : ''}.`,
+      `${called}: the second look did not pass${failed.remark ? `: ${failed.remark}` : ''}.`,
       'Put it right, tighten it again and look at it once more.',
     )
   if (!required.secondCheck) return []
@@ -35,8 +35,8 @@ export function secondCheckHold({ called, required, record }: JointCase): readon
       'final',
       stale ? [stale.entry, since] : [final.entry],
       stale
-        ? `The second look at the ${called} (entry ${stale.entry}) came before its last tightening or pin (entry ${since}), so it no longer counts.`
-        : `The ${called} can drop a wheel or the steering, and nobody looked at it a second time.`,
+        ? `${called}: the second look (entry ${stale.entry}) came before its last tightening or pin (entry ${since}), so it no longer counts.`
+        : `${called}: what can drop a wheel or the steering is looked at a second time, and nobody did.`,
       'Have another person look at it; if you are alone, look at it again later and write it down as that.',
     )
   }
@@ -44,14 +44,14 @@ export function secondCheckHold({ called, required, record }: JointCase): readon
     return hold(
       'final',
       [final.entry, last.entry],
-      `The second look at the ${called} is said to be another person’s, but both hands are “${final.hand}”.`,
+      `${called}: the second look is said to be another person’s, but both hands are “${final.hand}”.`,
       'Write it down as the same person’s later look, or have another person look.',
     )
   if (required.procedure === 'torque then angle' && last.how === 'pulled again')
     return hold(
       'final',
       [last.entry],
-      `The ${called} is tightened by angle; pulling it again proves nothing and turns it further.`,
+      `${called}: tightened by angle; pulling it again proves nothing and turns it further.`,
       'Check it by its mark and its record.',
     )
   return []

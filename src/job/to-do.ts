@@ -37,7 +37,7 @@ export interface ToDo {
 export interface JointCase {
   readonly wheel: WheelName
   readonly joint: string
-  /** "lower front pivot bolt of the front right wheel". */
+  /** "Lower front pivot bolt of the front right wheel". */
   readonly called: string
   readonly kind: string
   readonly adjuster: string | null

@@ -31,7 +31,7 @@ export function touchedJoints({
   for (const { entry, part, wheels } of state.renewed)
     if (wheels.includes(wheel))
       for (const id of joining(part))
-        if (!found.has(id)) found.set(id, { entry, sentence: `The ${nameOf(part)} was renewed` })
+        if (!found.has(id)) found.set(id, { entry, sentence: `the ${nameOf(part)} was renewed` })
   const queue: (readonly [string, number])[] = [
     ...[...found].map(([id, { entry }]) => [id, entry] as const),
     ...state.undone.filter((u) => u.wheel === wheel).map(({ joint, entry }) => [joint, entry] as const),
@@ -48,7 +48,7 @@ export function touchedJoints({
         if (!found.has(other))
           found.set(other, {
             entry,
-            sentence: `The ${nameOf(partOff)} must come off to reach the ${corner.joints[id]!.name ?? id.replaceAll('-', ' ')}`,
+            sentence: `the ${nameOf(partOff)} must come off to reach the ${corner.joints[id]!.name ?? id.replaceAll('-', ' ')}`,
           })
       }
     }

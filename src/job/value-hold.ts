@@ -27,7 +27,7 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
       hold(
         'two values',
         twoValues,
-        `Two values are recorded for the ${called}: decide.`,
+        `${called}: two values are recorded. Decide.`,
         'Look at the joint and the wrench, and decide which entry holds.',
       ),
     )
@@ -36,7 +36,7 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
       hold(
         'no value',
         [final.entry],
-        `The spec sheet has no value for the ${called}, so nothing says that it is right.`,
+        `${called}: the spec sheet has no value, so nothing says that this is right.`,
         'Type its procedure and value from your own information into the spec sheet; none is made up here.',
       ),
     )
@@ -49,7 +49,7 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
         hold(
           'value',
           [final.entry],
-          `What the ${called} received is not written down${final.adapter ? '; the setting of a wrench with an adapter is another number' : ''}.`,
+          `${called}: the torque received is not written down${final.adapter ? '; the setting of a wrench with an adapter is another number' : ''}.`,
           `Write down the torque at the fastener; asked for is ${required.said}.`,
         ),
       )
@@ -58,7 +58,7 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
         hold(
           'value',
           [final.entry],
-          `The ${called} received “${typed}”, less than “${low.text}”.`,
+          `${called}: received “${typed}”, less than “${low.text}”.`,
           `Tighten it on to ${required.said}, and decide that the new entry holds.`,
         ),
       )
@@ -67,7 +67,7 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
         hold(
           'value',
           [final.entry],
-          `The ${called} received “${typed}”, more than “${high.text}”.`,
+          `${called}: received “${typed}”, more than “${high.text}”.`,
           'Do not slacken it back to the value: undo it, look at bolt, nut and thread, and tighten it anew, with new parts if it was strained.',
         ),
       )
@@ -77,7 +77,7 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
       hold(
         'value',
         [final.entry],
-        `The ${called} must be turned on by ${angle.text} after its torque; ${final.angle ? `recorded is “${final.angle.text}”` : 'no angle is recorded'}.`,
+        `${called}: must be turned on by ${angle.text} after its torque; ${final.angle ? `recorded is “${final.angle.text}”` : 'no angle is recorded'}.`,
         'Look at the mark; when in doubt undo it and tighten it anew.',
       ),
     )
@@ -87,7 +87,7 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
       hold(
         'value',
         [final.entry],
-        `The end float of the ${called} is ${final.endFloat ? `“${final.endFloat.text}”` : 'not written down'}; asked for is ${required.endFloat.map(({ text }) => text).join(' to ')}.`,
+        `${called}: the end float is ${final.endFloat ? `“${final.endFloat.text}”` : 'not written down'}; asked for is ${required.endFloat.map(({ text }) => text).join(' to ')}.`,
         'Seat the bearings again while the hub turns, back off, and read the end float on a dial before the pin.',
       ),
     )
@@ -100,7 +100,7 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
       hold(
         'stages',
         [final.entry],
-        `The ${called} is tightened in stages; stage ${missing.join(' and ')} is not recorded.`,
+        `${called}: tightened in stages; stage ${missing.join(' and ')} is not recorded.`,
         'Slacken the fasteners and tighten them in stages, opposite first; or write down the stage if it was done.',
       ),
     )
@@ -113,7 +113,7 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
       hold(
         'condition',
         [final.entry],
-        `The ${called}: ${other}`,
+        `${called}: ${other}`,
         'Undo it, bring the thread into the stated condition and tighten it anew.',
       ),
     )

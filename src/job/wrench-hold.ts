@@ -23,7 +23,7 @@ export function wrenchHold({ called, record, kit }: JointCase): readonly ToDo[] 
     rule: 'wrench',
     holdsAt,
     entries: [final.entry],
-    sentence: `${sentence} It was used for the ${called}.`,
+    sentence: `${called}: ${sentence}`,
     remedy,
   })
   const setting = final.setting?.value ?? (final.adapter ? undefined : final.torque?.value)
