@@ -81,7 +81,9 @@ export function outOfReach(
       : 'the adjusters are needed elsewhere'
   const degrees = `${((by * 180) / Math.PI).toFixed(2)}°`
   const because = lost.map((j) => space.rows[j]!).find((other) => hangsOn(row, other))
-  const mayBe = because ? [] : faultKindsFor(row.name, space.wheels)
+  const mayBe = because
+    ? []
+    : faultKindsFor(row.name, space.wheels).filter((kind) => !space.unlikely.includes(kind))
   const side = beyond === 'low' ? 'below its lower limit' : 'above its upper limit'
   const start = !movable
     ? `${row.name} lies ${degrees} ${side} and no adjuster moves it`

@@ -1,6 +1,7 @@
 import type { AxleEnd, CornerPoints, Drive, ReadingName } from '../linkage/index.ts'
 import type { Measured } from '../measure/index.ts'
 import type { Adjuster } from './adjuster.ts'
+import type { FaultKind } from './fault-kinds.ts'
 import type { LearnedResponse } from './learned-response.ts'
 
 /** One wheel as the moves see it, drawn as a LEFT corner. @source definition */
@@ -37,6 +38,8 @@ export interface MovesProblem {
   /** Readings of any wheel; errors shared between them carry the same source. */
   readonly readings: Readonly<Partial<Record<ReadingName, Measured>>>
   readonly limits: Readonly<Partial<Record<ReadingName, Limit>>>
+  /** Kinds of fault that other evidence speaks against: not named for what is out of reach. */
+  readonly unlikely?: readonly FaultKind[]
 }
 
 /** How the moves are found. @source definition */

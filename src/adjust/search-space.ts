@@ -4,6 +4,7 @@ import type { Adjuster, AdjustRefusal } from './adjuster.ts'
 import { angleOrder } from './angles-at-strokes.ts'
 import type { Axis } from './axis.ts'
 import { checkAdjuster } from './check-adjuster.ts'
+import type { FaultKind } from './fault-kinds.ts'
 import type { MovesProblem, WheelSetup } from './problem.ts'
 import type { ReadingRow } from './reading-rows.ts'
 import { type ResponseSurface, responseSurface } from './response-surface.ts'
@@ -22,6 +23,8 @@ export interface SearchSpace {
   readonly rows: readonly ReadingRow[]
   /** Correction of the slopes that recorded moves have taught, [wheel][angle · adjusters + adjuster], rad/m. */
   readonly taught: readonly Float64Array[]
+  /** Kinds of fault that are not to be named. */
+  readonly unlikely: readonly FaultKind[]
 }
 
 /**
@@ -62,6 +65,7 @@ export function searchSpace(problem: MovesProblem, rows: readonly ReadingRow[]):
       ),
     ),
     taught: wheels.map(taughtSlopes),
+    unlikely: problem.unlikely ?? [],
   }
 }
 

@@ -1,4 +1,4 @@
-import { type Moves, moves } from '../adjust/index.ts'
+import { type FaultKind, type Moves, moves } from '../adjust/index.ts'
 import { type GaugeContext, rideHeight } from '../gauge/index.ts'
 import { foldJob, type HeightFact, type JobState, jobAgainst, type Round } from '../job/index.ts'
 import { instrumentsOf } from '../kit/index.ts'
@@ -26,6 +26,7 @@ import type { Sheet } from './sheet.ts'
 import { cornerAt, type SheetOptions, type SheetSources } from './sources.ts'
 import { stagesOf } from './stages.ts'
 import { sheetTitle } from './title.ts'
+import { unlikelyFaults } from './unlikely-faults.ts'
 import { heightIn } from './wheel-setups.ts'
 
 const ends: readonly AxleEnd[] = ['front', 'rear']
@@ -82,9 +83,17 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
     : []
   // An adjuster whose corner cannot be computed is no adjuster that does not help.
   const stuck = last ? ends.filter((end) => cornerAt(sources, end)).length - setups.length : 0
+  const standing = tell(
+    () => sheetHeights({ state, round, spec: sources.spec, units, threshold, measured }),
+    { rows: [], says: [] },
+  )
+  const included = setups.flatMap(({ setup }) =>
+    setup.end === 'front' ? tell(() => includedAngleSays(said, setup, units), []) : [],
+  )
+  const unlikely = unlikelyFaults(standing.rows, included.length > 0)
   const answer =
     last && stuck === 0
-      ? tell(() => theMoves(said.readings, limits, setups, { threshold, seed }), null)
+      ? tell(() => theMoves(said.readings, limits, { setups, unlikely }, { threshold, seed }), null)
       : null
   const toSay = answer ?? (stuck === 0 ? null : { ...nothing, sentence: notComputed })
   const heights = Object.assign(
@@ -114,23 +123,13 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
   const unread = (Object.keys(limits) as ReadingName[])
     .filter((name) => !readings.some((row) => row.name === name))
     .map((name) => saidName(name))
-  const standing = tell(
-    () => sheetHeights({ state, round, spec: sources.spec, units, threshold, measured }),
-    { rows: [], says: [] },
-  )
   return {
     title: sheetTitle(sources, state, round),
     stages: stagesOf(state),
     threshold,
     heights: standing.rows,
     readings,
-    advice: [
-      ...standing.says,
-      ...setups.flatMap(({ setup }) =>
-        setup.end === 'front' ? tell(() => includedAngleSays(said, setup, units), []) : [],
-      ),
-      ...sheetAdvice(readings, said, units),
-    ],
+    advice: [...standing.says, ...included, ...sheetAdvice(readings, said, units)],
     moves: sheetMoves(toSay ?? nothing, (round?.moves.length ?? 0) > 0),
     reach: setups.flatMap(({ setup }) => tell(() => sheetReach({ setup, said, answer, limits }), [])),
     corners: setups.flatMap(({ corner, setup }) => tell(() => sheetCorners(corner, setup), [])),
@@ -179,7 +178,13 @@ const notComputed =
 function theMoves(
   readings: ReadRound['said']['readings'],
   limits: Readonly<Partial<Record<ReadingName, Limit>>>,
-  setups: readonly { readonly setup: Parameters<typeof moves>[0]['axles'][number] }[],
+  {
+    setups,
+    unlikely,
+  }: {
+    readonly setups: readonly { readonly setup: Parameters<typeof moves>[0]['axles'][number] }[]
+    readonly unlikely: readonly FaultKind[]
+  },
   options: { threshold: number; seed: number },
 ): Moves | null {
   if (Object.keys(limits).length === 0) return null
@@ -191,7 +196,10 @@ function theMoves(
       { low, high, ...(preferred === null ? {} : { preferred }) },
     ]),
   )
-  return moves({ axles: setups.map(({ setup }) => setup), readings: values, limits: wanted }, options)
+  return moves(
+    { axles: setups.map(({ setup }) => setup), readings: values, limits: wanted, unlikely },
+    options,
+  )
 }
 
 /** A height fact as a measured value, by the rule of the kit it was read with. */

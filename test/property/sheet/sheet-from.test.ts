@@ -263,6 +263,9 @@ describe('port unit 12', () => {
     // AD19: what can be set meanwhile is toe, and toe is set by tie rods
     expect(sheet.moves.moves.map((m) => m.kind)).toEqual(sheet.moves.moves.map(() => 'thread'))
     expect(sheet.advice.join(' ')).toMatch(/included angles differ/)
+    // heights are inside and the included angle is not: the part named first is one that explains both
+    expect(sheet.moves.sentence).toMatch(/before turning anything: bent strut tube, bent knuckle/)
+    expect(sheet.moves.sentence).not.toMatch(/sagged spring|lower arm/)
     expect(sheetFrom(demoSources('07')).advice.join(' ')).not.toMatch(/included angles differ/)
   })
 })
