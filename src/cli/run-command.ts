@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander'
+import manifest from '../../package.json' with { type: 'json' }
 import { Refusal } from '../quantity/index.ts'
 import { checkCommand } from './commands/check-command.ts'
 import { posesCommand } from './commands/poses-command.ts'
@@ -32,6 +33,7 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
   }
   const program = new Command('axlewright')
     .description(head)
+    .version(manifest.version, '-v, --version', 'which version this is')
     .addHelpText('after', tail)
     .showHelpAfterError('Type "axlewright --help" to see what can be asked.')
     .exitOverride()
