@@ -111,6 +111,8 @@ test('JO18 a joint that was opened, or whose wheel had a move, between two value
   expect(choices([tightened('180 N·m'), undone, tightened('190 N·m')])).toEqual([])
   expect(choices([tightened('180 N·m'), moved, tightened('190 N·m')])).toEqual([])
   expect(choices([undone, tightened('180 N·m'), tightened('190 N·m'), undone])).toEqual([[1, 2]])
+  const neighbour = entry('undone', { joint: 'k', wheel: 'front left', to: 'open' })
+  expect(choices([tightened('180 N·m'), neighbour, tightened('190 N·m')])).toEqual([[0, 2]])
   const elsewhere = entry('moved', { adjuster: 'a', wheel: 'front right', by: '5°' })
   expect(choices([tightened('180 N·m'), elsewhere, tightened('190 N·m')])).toEqual([[0, 2]])
 })
@@ -129,6 +131,9 @@ test('JO18 answers that exclude each other are trouble with a choice', () => {
   const camera = (state: string) => entry('electronics', { what: 'forward camera', state })
   expect(choices([camera('to do'), camera('sent out'), camera('done')])).toEqual([])
   expect(choices([camera('done'), camera('not fitted')])).toEqual([[0, 1]])
+  // "Other" may be two things.
+  const other = (state: string) => entry('electronics', { what: 'other', state })
+  expect(choices([other('done'), other('not fitted')])).toEqual([])
 })
 
 test('JO19 a decision sets the other entries aside, keeps them in the log and says by what', () => {
@@ -210,6 +215,7 @@ test('JO19 a decision that chooses between nothing is a fault or trouble', () =>
   expect(choices([undone, tightened('1 N·m'), decision([0, 1], 0)])).toEqual([[2]])
   const round = (number: number) => entry('round', { number, purpose: 'proving', settled: true })
   expect(choices([round(1), round(2), decision([0, 1], 0)])).toEqual([[2]])
+  expect(choices([two[0]!, decision([0, 2], 0), two[1]!])).toEqual([[1], [0, 2]])
   // What is no use to the fold is trouble there too, not only on reading.
   expect(choices([decision([0, 1], 0), ...two])).toEqual([[0], [1, 2]])
 })

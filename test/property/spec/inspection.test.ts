@@ -94,6 +94,8 @@ test('SP8 without a diameter every line is given; with a rim only the lines of t
     ),
   ).toEqual(['us.heavy-play.18'])
   expect(inspectionLimitsFor({ jurisdiction: 'EU', subject: 'toe' })).toEqual([])
+  // A rule that says nothing of weight holds for every vehicle.
+  expect(inspectionLimitsFor({ jurisdiction: 'US-MO', weight: 'up to 10 000 lb' })).toHaveLength(2)
   expect(
     inspectionLimitsFor({ jurisdiction: 'US', subject: 'toe', steering: 'rack' }).map(
       ({ limit: { id } }) => id,
@@ -226,6 +228,8 @@ refuses('not-a-vin', () => vinCheckOfValues(new Array(17).fill(Number.NaN), '0')
 refuses('not-a-tyre', () => parseTyre('a tyre'), 'tyre')
 refuses('not-a-tyre', () => parseTyre('215/70R15 109I'), 'tyre')
 refuses('not-a-tyre', () => parseTyre('215/10R15'), 'tyre')
+refuses('not-a-tyre', () => parseTyre('100/70R15'), 'tyre')
+refuses('not-a-tyre', () => parseTyre('465/70R15'), 'tyre')
 refuses('not-a-tyre', () => parseTyre('215/70R30'), 'tyre')
 refuses('unknown-load-index', () => parseTyre('215/70R15 127S'), 'load index')
 refuses('unknown-load-index', () => loadOfIndex(59))
