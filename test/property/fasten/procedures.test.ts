@@ -515,6 +515,13 @@ describe('FA22 steps on the wrench’s scale', () => {
   test('FA22 positions and single use stand at the step where they count', () => {
     const steps = stepsOf(bush, { hand: null })
     expect(steps.find(({ act }) => act === 'pull')!.caution).toContain('at ride height')
+    const rod = stepsOf(tieRod, { hand: null })
+    expect(rod.map(({ caution }) => caution?.includes('with wheels straight') ?? false)).toEqual([
+      false,
+      true,
+      true,
+      false,
+    ])
     expect(stepsOf(turned, { hand: null })[0]!.doing).toContain('new fastener')
     expect(stepsOf(hub, { hand: null }).find(({ act }) => act === 'back off')!.caution).toContain(
       'not with the torque wrench',
