@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander'
 import manifest from '../../package.json' with { type: 'json' }
 import { Refusal } from '../quantity/index.ts'
+import { boltsCommand } from './commands/bolts-command.ts'
 import { checkCommand } from './commands/check-command.ts'
 import { posesCommand } from './commands/poses-command.ts'
 import { readCommand } from './commands/read-command.ts'
@@ -51,6 +52,7 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
     .option('--html <FILE>', 'write it as a page for reading and printing (A4 or Letter, one ink)')
     .option('--plain', 'plain ASCII drawings, for terminals that show boxes')
   onJob('moves', 'how far to turn each adjuster, which way, and the chance to land inside', movesCommand)
+  onJob('bolts', 'the bolt book: every joint, what is still open first and why', boltsCommand)
   onJob('clamp', 'how far to raise the arm before its bush bolts are final', clampCommand)
 
   program

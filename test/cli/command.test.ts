@@ -109,6 +109,17 @@ describe('axlewright', () => {
     expect(told('height', '--kit', huge)).toMatch(/huge\.kit\.json: This file has 2048 MB/)
   })
 
+  test('CM7 bolts: what is open first, why, and what to do', () => {
+    const { code, out } = axlewright('bolts', job)
+    expect(code).toBe(1)
+    expect(out).toMatch(/Open joints: [1-9]/)
+    expect(out).toMatch(/lower ball joint: open\n.*was renewed, and no closing/)
+    expect(out).toMatch(/forward to the next slot, never past 130 N·m/)
+    const book = JSON.parse(axlewright('bolts', job, '--json').out)
+    expect(book[0].done).toBe(false)
+    expect(book.at(-1).state).toBe('closed')
+  })
+
   test('read: one gauge with where its spread comes from', () => {
     const { code, out } = axlewright(
       ...['read', 'inclinometer', '--kit', 'examples/port-kit.kit.json', 'wheel=front left'],

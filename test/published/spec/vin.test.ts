@@ -46,7 +46,7 @@ published(
       ['0AA0BC0DX00000017', 87, 'X'],
       ['0ZZTEST0X00000000', 164, 'X'],
       ['0ZZTEST0XA0000001', 175, 'X'],
-    ] as const
+    ] as readonly (readonly [string, number, string, ('published' | 'derived')?, string?])[]
   ).flatMap(([vin, sum, digit, basis = 'derived', source = '49 CFR 565.15(c), Tables III and IV']) => [
     { id: `vin.${vin}.sum`, got: () => vinCheck(vin).sum, want: sum, within, source, basis },
     {
