@@ -25,6 +25,7 @@ import { readingWords } from './reading-words.ts'
 import type { Sheet } from './sheet.ts'
 import { cornerAt, type SheetOptions, type SheetSources } from './sources.ts'
 import { stagesOf } from './stages.ts'
+import { stringsDoubts } from './strings-doubts.ts'
 import { sheetTitle } from './title.ts'
 import { unlikelyFaults } from './unlikely-faults.ts'
 import { heightIn } from './wheel-setups.ts'
@@ -65,6 +66,7 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
   const round = last?.round ?? null
   const said = last?.said ?? noReadings
   troubles.push(...said.troubles)
+  if (round) troubles.push(...stringsDoubts(sources, round, units))
   const { corners, kit } = sources
   const beside = { front: corners.front, rear: corners.rear ?? undefined, kit: kit ?? undefined }
   for (const { field, wrong, right } of jobAgainst(sources.job, beside))

@@ -150,6 +150,22 @@ describe('port unit 07', () => {
     expect(sheet.troubles).toEqual([])
   })
 
+  test('SH12 a slip in the strings is told before anyone looks for a part', () => {
+    const strings = sources.job.entries.findLastIndex(
+      (e) => e.kind === 'reading' && e.data['method'] === 'strings and rule',
+    )
+    for (const [path, text, told] of [
+      ['wheelbase', '2000 mm', /wheelbase of 2000 mm, the spec sheet/],
+      ['wheels.front left.span', '40 mm', /front left wheel the measuring points are 40 mm apart/],
+      ['hubs.rear right', '880 mm', /right string stands \d+ mm from the front hub and 880 mm from the rear/],
+    ] as const) {
+      const typed = withCorrection(sources.job, { entry: strings, path, text })
+      if (!typed.ok) throw new Error(JSON.stringify(typed.problems))
+      expect(sheetFrom({ ...sources, job: typed.value }).troubles.join(' ')).toMatch(told)
+    }
+    expect(sheet.troubles).toEqual([])
+  })
+
   test('SH10 a method that is too rough for the limits says so, wherever the reading lies', () => {
     const tight = structuredClone(sources.spec!) as {
       limits: Record<string, { low: unknown; high: unknown }>
