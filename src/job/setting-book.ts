@@ -4,6 +4,9 @@ import { type WheelName, wheelPlace } from './wheel-name.ts'
 /** Where every adjuster stands, as far as the log has said by now. */
 export type SettingBook = ReadonlyMap<string, Setting>
 
+/** A unit as a person says it. */
+const spoken = { rad: 'degrees', m: 'a length', turn: 'turns' } as const
+
 /** Two texts of one setting may differ by rounding of a conversion, not by more. */
 const SAME = 1e-9
 
@@ -67,7 +70,7 @@ export function withMove(
   if (units.size > 1)
     troubles.push({
       entries: [fact.entry],
-      sentence: `The ${fact.adjuster} of the ${fact.wheel} wheel is given in ${[...units].join(' and in ')}.`,
+      sentence: `The ${fact.adjuster} of the ${fact.wheel} wheel is given in ${[...units].map((unit) => spoken[unit!]).join(' and in ')}.`,
       remedy: 'Give all its settings in the unit of the adjuster.',
     })
   // Where nothing was marked, the start of the first move is what was found.

@@ -1,7 +1,7 @@
 import { type FaultKind, type Moves, moves } from '../adjust/index.ts'
 import { type GaugeContext, rideHeight } from '../gauge/index.ts'
 import { foldJob, type HeightFact, type JobState, jobAgainst, type Round } from '../job/index.ts'
-import { instrumentsOf } from '../kit/index.ts'
+import { instrumentsOf, thresholdFor } from '../kit/index.ts'
 import type { AxleEnd, ReadingName, Side } from '../linkage/index.ts'
 import type { Measured } from '../measure/index.ts'
 import { metricUnits, Refusal } from '../quantity/index.ts'
@@ -44,7 +44,8 @@ const noReadings = { readings: {}, troubles: [] }
  * @source own derivation: docs/decisions/0005-one-sheet-for-terminal-page-and-paper.md
  */
 export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sheet {
-  const { threshold = 0.95, seed = 1, units = metricUnits } = options
+  const { seed = 1, units = metricUnits } = options
+  const threshold = options.threshold ?? thresholdFor(sources)?.value ?? 0.95
   const state = foldJob(sources.job.entries)
   const troubles = state.troubles.map(({ sentence, remedy }) => `${sentence} ${remedy}`)
   const tell = <T>(work: () => T, otherwise: T): T => {

@@ -15,7 +15,7 @@ export interface SheetSources {
 
 /** How a sheet is made. @source definition */
 export interface SheetOptions {
-  /** Probability that counts as proven. Default 0.95. */
+  /** Probability that counts as proven. Default: the workshop's, from spec sheet or kit, else 0.95. */
   readonly threshold?: number
   /** Seed of the draws. Default 1; the same sources and seed give the same sheet. */
   readonly seed?: number

@@ -150,6 +150,14 @@ describe('port unit 07', () => {
     expect(sheet.troubles).toEqual([])
   })
 
+  test("the workshop's own threshold decides what counts as proven", () => {
+    const kit = { ...sources.kit!, thresholds: { inside: { value: 0.99, text: '99 %' } } }
+    const strict = sheetFrom({ ...sources, kit })
+    expect(strict.threshold).toBe(0.99)
+    expect(strict.readings.every((r) => r.verdict !== 'inside' || r.probability! >= 0.99)).toBe(true)
+    expect(sheetFrom({ ...sources, kit }, { threshold: 0.9 }).threshold).toBe(0.9)
+  })
+
   test('SH12 a slip in the strings is told before anyone looks for a part', () => {
     const strings = sources.job.entries.findLastIndex(
       (e) => e.kind === 'reading' && e.data['method'] === 'strings and rule',
