@@ -7,7 +7,9 @@ import { posesCommand } from './commands/poses-command.ts'
 import { readCommand } from './commands/read-command.ts'
 import { readMethods } from './commands/read-methods.ts'
 import { clampCommand, type JobOptions, movesCommand, sheetCommand } from './commands/sheet-command.ts'
+import { sumCommand } from './commands/sum-command.ts'
 import { BadInput, type ExitCode, type Outcome } from './files/outcome.ts'
+import { sumHelp } from './sums/topics.ts'
 
 const head = `From gauge readings to moves: what your gauges really say and how surely, how far to turn each adjuster, and how far to raise the arm before its bush bolts are final.`
 
@@ -63,6 +65,14 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
     .addHelpText('after', readMethods)
     .action((method: string, given: string[], options: { kit?: string; json?: boolean }) =>
       finish(readCommand(method, given, options)),
+    )
+  program
+    .command('sum QUESTION [WORDS...]')
+    .description('one question without a job: adapter, castle nut, sequence, toe, tyre, units, VIN')
+    .option('--json', 'write it as JSON')
+    .addHelpText('after', sumHelp)
+    .action((question: string, given: string[], options: { json?: boolean }) =>
+      finish(sumCommand(question, given, options)),
     )
   program
     .command('check FILES...')

@@ -120,6 +120,31 @@ describe('axlewright', () => {
     expect(book.at(-1).state).toBe('closed')
   })
 
+  test('CM8 sum: each example of its help runs and gives formula and source', () => {
+    const help = axlewright('sum', '--help').out
+    const examples = [...help.matchAll(/axlewright (sum .*=.*)/g)].map(([, line]) => line!)
+    expect(examples.length).toBeGreaterThanOrEqual(7)
+    for (const line of examples) {
+      const words = [...line.matchAll(/(?:[^\s"]|"[^"]*")+/g)].map(([word]) => word.replaceAll('"', ''))
+      const { code, out, err } = axlewright(...words)
+      expect(code, `${line}: ${err}`).toBe(0)
+      expect(out, line).toMatch(/source: /)
+    }
+    // US Army TM 1-1500-204-23-9, fig. 8-16 (a): 300 lbf·in through 4 in on a 10 in wrench is 214 lbf·in = 24.2 N·m
+    const lever = ['torque=300 lbf·in', 'reach=10 in', 'offset=4 in']
+    expect(axlewright('sum', 'adapter', ...lever).out).toMatch(/set the wrench to 24\.2 N·m/)
+    for (const words of [
+      ['units', 'value=12'],
+      ['adapter', 'torque=3 N·m'],
+      ['toe', 'diameter=400 mm'],
+      ['x'],
+    ]) {
+      const { code, err } = axlewright('sum', ...words)
+      expect(code).toBe(2)
+      expect(err).toMatch(/has no unit|Still missing|once|Known are/)
+    }
+  })
+
   test('read: one gauge with where its spread comes from', () => {
     const { code, out } = axlewright(
       ...['read', 'inclinometer', '--kit', 'examples/port-kit.kit.json', 'wheel=front left'],

@@ -1,4 +1,5 @@
 import { BadInput } from '../files/outcome.ts'
+import { wordsOf } from './words.ts'
 
 type Words = ReadonlyMap<string, string>
 type Wire = Record<string, unknown>
@@ -115,19 +116,6 @@ export function observationWords(
     throw new BadInput([
       `“${method}” is no method. Known are ${Object.keys(makers).join(', ')}; "axlewright read --help" shows each.`,
     ])
-  const words = new Map<string, string>()
-  const wrong: string[] = []
-  for (const word of given) {
-    const at = word.indexOf('=')
-    const name = at < 0 ? word : word.slice(0, at)
-    if (at < 0) wrong.push(`“${word}” has no “=”. Write it as WORD=VALUE, such as wheel="front left".`)
-    else if (![...taken[method]!, ...around].includes(name))
-      wrong.push(
-        `“${name}” says nothing for ${method}. Known are ${[...taken[method]!, ...around].join(', ')}.`,
-      )
-    else if (words.has(name)) wrong.push(`“${name}” is said twice. Leave one of them out.`)
-    else words.set(name, word.slice(at + 1))
-  }
-  if (wrong.length > 0) throw new BadInput(wrong)
+  const words = wordsOf(given, [...taken[method]!, ...around], method)
   return { entry: make(words), words }
 }
