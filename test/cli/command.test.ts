@@ -27,6 +27,14 @@ describe('axlewright', () => {
     expect(out).toMatch(/Never get under a vehicle that a jack alone carries/)
   })
 
+  test('--plain stays within Latin-1 and loses nothing', () => {
+    const { out } = axlewright('sheet', job, '--plain')
+    expect([...out].filter((c) => c.codePointAt(0)! > 0xff)).toEqual([])
+    // a question mark is the shape of one verdict, and nothing else became one
+    expect(out.replace(/^\? /gm, '')).not.toContain('?')
+    expect(out).toMatch(/Camber, right front +-\d\.\d+° ± /)
+  })
+
   test('CM2 --json is JSON and nothing else', () => {
     const sheet = JSON.parse(axlewright('sheet', job, '--json').out)
     expect(sheet.readings.length).toBeGreaterThan(10)

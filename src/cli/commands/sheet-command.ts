@@ -6,6 +6,7 @@ import { readSources } from '../files/read-sources.ts'
 import { sheetHtml } from '../html/sheet-html.ts'
 import { clampText } from '../text/clamp-text.ts'
 import { movesText } from '../text/moves-text.ts'
+import { plainText } from '../text/plain-text.ts'
 import { sheetText } from '../text/sheet-text.ts'
 import { verdictCode } from './verdict-code.ts'
 
@@ -40,7 +41,14 @@ export function sheetCommand(job: string, options: JobOptions): Outcome {
     if (!options.json)
       return { out: `The sheet is in ${options.html}; open it in a browser to read or print it.\n`, code }
   }
-  return { out: options.json ? asJson(sheet) : sheetText(sheet, { plain: options.plain ?? false }), code }
+  return {
+    out: options.json
+      ? asJson(sheet)
+      : options.plain
+        ? plainText(sheetText(sheet, { plain: true }))
+        : sheetText(sheet),
+    code,
+  }
 }
 
 /** `axlewright moves JOB`: how far to turn each adjuster, and how sure that is. */
