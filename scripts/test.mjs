@@ -1,7 +1,7 @@
 // The whole test command: types, lint, walls, unused code, generated files, then every test, timed per room.
 // Ends with one line: N passed, N failed, N skipped.
 import { spawnSync } from 'node:child_process'
-import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { join, relative, sep } from 'node:path'
 import { root, setUp } from './set-up.mjs'
 
@@ -36,6 +36,16 @@ for (const script of ['generated.mjs', 'doc-comments.mjs'])
       join('scripts', script),
       '--check',
     ])
+
+// House style 2: a file is one idea. No file of src/ is past the wall.
+const wall = 300
+const tooLong = readdirSync(join(root, 'src'), { recursive: true })
+  .filter((name) => /\.tsx?$/.test(name))
+  .map((name) => ({ name, lines: readFileSync(join(root, 'src', name), 'utf8').split('\n').length - 1 }))
+  .filter(({ lines }) => lines > wall)
+checks.push({ name: 'files within the wall', ok: tooLong.length === 0 })
+console.log(`${tooLong.length === 0 ? 'ok  ' : 'FAIL'} no file of src past ${wall} lines`)
+for (const { name, lines } of tooLong) console.log(`     src/${name} has ${lines}: more than one idea?`)
 
 const out = join(root, 'test-output')
 mkdirSync(out, { recursive: true })

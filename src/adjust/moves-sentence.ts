@@ -1,3 +1,4 @@
+import { formatChance } from '../quantity/index.ts'
 import type { Moves } from './moves-answer.ts'
 
 /**
@@ -27,8 +28,8 @@ export function movesSentence(answer: Omit<Moves, 'sentence'>, threshold: number
       )
     said.push(
       outOfReach.length === 0
-        ? `${percent(insideAfter)} to be inside everything.`
-        : `${percent(reachableAfter)} to have the rest inside.`,
+        ? `${capital(formatChance(insideAfter))} to be inside everything.`
+        : `${capital(formatChance(reachableAfter))} to have the rest inside.`,
     )
   } else if (outOfReach.length === 0)
     said.push(
@@ -38,13 +39,6 @@ export function movesSentence(answer: Omit<Moves, 'sentence'>, threshold: number
     )
   if (notRead.length > 0) said.push(`Not read yet: ${notRead.join(', ')}.`)
   return said.join(' ')
-}
-
-/** Whole percent, never more certain than the draws are. */
-function percent(chance: number): string {
-  if (chance >= 0.995) return 'More than 99 %'
-  if (chance < 0.005) return 'Less than 1 %'
-  return `${Math.round(chance * 100)} %`
 }
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)

@@ -1,6 +1,7 @@
 export { deservedPlaces } from './deserved-places.ts'
 export { exactText } from './exact-text.ts'
 export { formatAngle } from './format-angle.ts'
+export { formatChance } from './format-chance.ts'
 export { formatDistance } from './format-distance.ts'
 export { formatForce } from './format-force.ts'
 export { formatLength } from './format-length.ts'

@@ -1,5 +1,5 @@
 import type { Foreseen, Move, Moves } from '../adjust/index.ts'
-import type { UnitChoice } from '../quantity/index.ts'
+import { formatChance, type UnitChoice } from '../quantity/index.ts'
 import type { SheetMove, SheetMoves, SheetNumber } from './sheet.ts'
 import { sheetNumber } from './sheet-number.ts'
 
@@ -10,7 +10,7 @@ export function sheetMoves(answer: Moves, made: boolean): SheetMoves {
     moves: answer.moves.map(sheetMove),
     insideNow: answer.insideNow,
     insideAfter: answer.insideAfter,
-    insideAfterText: chanceText(answer.insideAfter),
+    insideAfterText: formatChance(answer.insideAfter),
     outOfReach: answer.outOfReach.map(({ reading, by, sentence }) => ({ reading, by, sentence })),
     sentence: answer.sentence,
   }
@@ -43,7 +43,3 @@ export function predictedNumber(foreseen: Foreseen | undefined, units: UnitChoic
 
 /** A change below this cannot be read by anyone, rad (0.005°). @source own choice */
 const stillness = 8.7e-5
-
-/** Whole percent, never surer than the draws are. @source definition */
-const chanceText = (chance: number): string =>
-  chance > 0.99 ? 'more than 99 %' : chance < 0.01 ? 'less than 1 %' : `${Math.round(chance * 100)} %`

@@ -1,7 +1,7 @@
 import { memo } from 'react'
+import { formatChance } from '../../../quantity/index.ts'
 import type { SheetMoves } from '../../../sheet/index.ts'
 import { glued } from '../../drawing/glued.ts'
-import { chance } from './chance.ts'
 import { MoveCard } from './move-card.tsx'
 import './moves.css'
 
@@ -36,8 +36,8 @@ export const Moves = memo(function Moves({ moves, made }: { moves: SheetMoves; m
         ))}
       </ol>
       <p className="moves-chance">
-        Inside every limit at once: <strong className="figure-number">{chance(moves.insideNow)}</strong> as{' '}
-        {made ? 'it was read' : 'it stands'}
+        Inside every limit at once: <strong className="figure-number">{formatChance(moves.insideNow)}</strong>{' '}
+        as {made ? 'it was read' : 'it stands'}
         {moves.moves.length > 0 && (
           <>
             , <strong className="figure-number">{moves.insideAfterText}</strong> after the moves

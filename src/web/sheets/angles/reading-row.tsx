@@ -1,10 +1,10 @@
 import { useId } from 'react'
+import { formatChance } from '../../../quantity/index.ts'
 import type { SheetReading } from '../../../sheet/index.ts'
 import { LimitLine } from '../../drawing/limit-line.tsx'
 import { typeset } from '../../drawing/typeset.ts'
 import { VerdictMark } from '../../drawing/verdict-mark.tsx'
 import type { JobHand } from '../../state/use-job.ts'
-import { chance } from './chance.ts'
 import { ReadingField } from './reading-field.tsx'
 import './reading-row.css'
 import { Why } from './why.tsx'
@@ -102,7 +102,7 @@ export function ReadingRow({
             {reading.probability !== null && (
               <>
                 <dt>Chance to be inside the limits</dt>
-                <dd className="figure-number">{chance(reading.probability)}</dd>
+                <dd className="figure-number">{formatChance(reading.probability)}</dd>
               </>
             )}
             {reading.limit && (

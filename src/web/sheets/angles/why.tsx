@@ -1,7 +1,7 @@
 import { memo } from 'react'
+import { formatChance } from '../../../quantity/index.ts'
 import type { SheetWhy } from '../../../sheet/index.ts'
 import { glued } from '../../drawing/glued.ts'
-import { chance } from './chance.ts'
 import './why.css'
 
 /** Why this number: formula, corrections, whose errors make the spread, source. */
@@ -30,7 +30,7 @@ export const Why = memo(function Why({ why, of }: { why: SheetWhy; of: string })
           <ol className="why-shares">
             {why.shares.map((share) => (
               <li key={share.source}>
-                <span className="figure-number">{chance(share.share)}</span>
+                <span className="figure-number">{formatChance(share.share)}</span>
                 <span>
                   {share.source}
                   {/\p{L}/u.test(share.text) && share.text !== share.source ? `: ${glued(share.text)}` : ''}
