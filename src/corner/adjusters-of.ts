@@ -13,10 +13,10 @@ import { pointNames } from './point-names.ts'
  * @source definition
  */
 export function adjustersOf(corner: Corner): readonly Adjuster[] {
-  return Object.entries(corner.adjusters).map(([id, adjuster]) => adjusterOf(corner, id, adjuster))
+  return Object.entries(corner.adjusters).flatMap(([id, adjuster]) => adjusterOf(corner, id, adjuster))
 }
 
-function adjusterOf(corner: Corner, id: string, a: Corner['adjusters'][string]): Adjuster {
+function adjusterOf(corner: Corner, id: string, a: Corner['adjusters'][string]): Adjuster | readonly [] {
   const family = familyOf(corner.layout)
   const inside = (name: string) => pointNames[family][name] ?? name
   const common = { id, name: a.name, ...(a.sets === undefined ? {} : { sets: a.sets }) }
@@ -75,6 +75,9 @@ function adjusterOf(corner: Corner, id: string, a: Corner['adjusters'][string]):
         play: a.play ?? metre(0),
         seenFrom: a.seenFrom,
       }
+    default:
+      // The adjust room does not have these kinds yet.
+      return []
   }
 }
 

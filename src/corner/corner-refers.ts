@@ -3,6 +3,7 @@ import type { CornerFile } from './corner-schema.ts'
 import { fieldPath } from './field-path.ts'
 import { familyOf } from './layouts.ts'
 import { linkBetween } from './link-between.ts'
+import { neededPoints } from './needed-points.ts'
 import { linkNames, pointNames } from './point-names.ts'
 import type { Problem } from './reading.ts'
 import type { Seen } from './seen.ts'
@@ -107,10 +108,6 @@ export function cornerRefers(file: File | undefined): readonly Problem[] {
 type Say = (path: Path, wrong: string, right: string) => void
 type MustBe = (name: string | undefined, known: readonly string[], what: string, path: Path) => void
 
-function needed(file: File): readonly string[] {
-  return file.layout === undefined ? [] : Object.keys(pointNames[familyOf(file.layout)])
-}
-
 /** Whether nothing was taken out that could have used a name. */
 const isWhole = (file: File): boolean =>
   file.layout !== undefined &&
@@ -137,7 +134,8 @@ function checkUse(
 }
 
 function needsPoints(file: File, points: readonly string[], used: Set<string>, say: Say): void {
-  for (const name of needed(file)) {
+  const needed = file.layout === undefined ? [] : neededPoints(file.layout, file.axle, points)
+  for (const name of needed) {
     used.add(`point ${name}`)
     if (!points.includes(name))
       say(['points', name], 'It is missing.', `this point: a corner with the layout "${file.layout}" has it`)

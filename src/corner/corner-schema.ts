@@ -1,25 +1,11 @@
 import * as z from 'zod'
+import { adjusterSchema } from './corner-adjusters-schema.ts'
+import { jointSchema } from './corner-joints-schema.ts'
+import { partSchema } from './corner-parts-schema.ts'
 import type { Fixed } from './fixed.ts'
 import { layouts } from './layouts.ts'
 import { fileHead, nameText, words } from './names-schema.ts'
-import {
-  angleText,
-  clockText,
-  forceText,
-  lengthText,
-  positiveLength,
-  rateText,
-  shareText,
-  stiffnessText,
-  turnsText,
-} from './quantity-schema.ts'
-
-const pair = (what: string) =>
-  z.tuple([nameText, nameText], { error: () => `two ${what}, such as ["one", "another"]` })
-const direction = z
-  .tuple([z.number(), z.number(), z.number()])
-  .describe('Direction in the left corner’s axes: forward, left, up.')
-const rangeOf = <T extends z.ZodType>(quantity: T) => z.tuple([quantity, quantity])
+import { angleText, forceText, lengthText, positiveLength, rateText, shareText } from './quantity-schema.ts'
 
 const point = z.strictObject({
   at: z.tuple([lengthText, lengthText, lengthText]).describe('Forward, left, up; ride pose.'),
@@ -28,132 +14,28 @@ const point = z.strictObject({
     .describe('Standard uncertainty of each coordinate; absent where it was measured well.'),
 })
 
-const called = { name: words.optional() }
-const links = z.array(pair('points')).min(1).describe('Rigid lengths between two points.')
-const between = pair('parts')
-const ends = pair('points').optional()
-const stores = z.enum(['coil', 'torsion bar', 'leaf', 'air', 'gas'])
-const part = z.discriminatedUnion('kind', [
-  z.strictObject({
-    kind: z.enum(['body', 'sub-frame', 'knuckle', 'rack', 'bar', 'caliper', 'wheel']),
-    ...called,
-  }),
-  z.strictObject({
-    kind: z.enum(['arm', 'rod', 'drop link']),
-    links,
-    wears: z.array(z.enum(['bush', 'joint', 'thread'])).optional(),
-    ...called,
-  }),
-  z.strictObject({ kind: z.literal('strut'), links, stores: stores.optional(), ...called }),
-  z.strictObject({ kind: z.literal('spring'), between, ends, stores, ...called }),
-  z.strictObject({ kind: z.literal('damper'), between, ends, ...called }),
-  z.strictObject({ kind: z.enum(['lead', 'hose']), clippedTo: z.array(nameText).min(1), ...called }),
-])
-
-const access = z.strictObject({
-  partOff: nameText.optional(),
-  steering: z.enum(['left lock', 'right lock', 'straight']).optional(),
-  station: z.enum(['ground', 'hanging', 'under the arm', 'ride']).optional(),
-  why: words.optional(),
-})
-
-const joint = z.strictObject({
-  kind: z.enum([
-    'bolt',
-    'eccentric bolt',
-    'slotted bolt',
-    'pinch bolt',
-    'stud nuts',
-    'tapered stud, castle nut',
-    'tapered stud, lock nut',
-    'thread and lock nut',
-    'wheel nuts',
-    'clip',
-    'plug',
-  ]),
-  name: words.optional(),
-  joins: pair('parts'),
-  at: nameText.optional().describe('The point where it sits.'),
-  thread: words.optional(),
-  class: words.optional(),
-  spanner: lengthText.optional(),
-  slots: z.int().min(2).optional(),
-  pin: lengthText.optional(),
-  bush: z
-    .strictObject({
-      bonded: z.boolean(),
-      stiffness: stiffnessText.optional(),
-      stiffnessSpread: shareText.optional(),
-    })
-    .optional(),
-  final: z
-    .enum(['any position', 'at ride height', 'wheels straight', 'on the ground'])
+const hold = z.strictObject({
+  heldBy: z
+    .array(z.array(nameText).min(1))
+    .min(1)
+    .describe('Each list holds by itself while all its joints hold.'),
+  standIn: z.array(words).optional(),
+  standInKinds: z
+    .array(z.enum(['jack under the arm', 'spring compressor', 'axle on stands', 'torsion bar unwound']))
     .optional()
-    .describe('The position in which it is tightened for good.'),
-  reuse: z.enum(['again', 'inspect', 'new', 'new pin']).optional(),
-  adjuster: nameText.optional(),
-  access: z.array(access).optional(),
+    .describe('What may hold in its place, as the planner knows it.'),
+  letDown: z
+    .enum([
+      'with the jack',
+      'in the compressor',
+      'by its anchor bolt',
+      'air let out',
+      'with the axle on stands',
+    ])
+    .optional()
+    .describe('How it is let down to nothing.'),
+  droopStop: z.array(nameText).min(1).optional().describe('The joints that end the droop.'),
 })
-
-const view = z.enum(['front', 'rear', 'outside', 'inside', 'above', 'below'])
-const looks = z.enum(['clockwise', 'anticlockwise'])
-const sets = z.enum(['caster', 'camber', 'toe']).optional()
-const adjuster = z.discriminatedUnion('kind', [
-  z.strictObject({
-    kind: z.literal('eccentric'),
-    name: words,
-    moves: nameText,
-    along: direction,
-    throw: positiveLength.describe('Hole centre to washer centre.'),
-    range: rangeOf(angleText),
-    step: angleText,
-    play: angleText.optional(),
-    seenFrom: view,
-    positiveLooks: looks.describe('How a growing setting looks on the left corner.'),
-    markAt: clockText.describe('Clock position of the mark at setting 0 on the left corner.'),
-    fitted: z.enum(['as drawn', 'turned round']).optional(),
-    sets,
-  }),
-  z.strictObject({
-    kind: z.literal('shims'),
-    name: words,
-    moves: z.array(nameText).min(1),
-    along: direction,
-    sizes: z.array(positiveLength).min(1),
-    asDrawn: lengthText.optional(),
-    range: rangeOf(lengthText),
-    step: lengthText,
-    play: lengthText.optional(),
-    sets,
-  }),
-  z.strictObject({
-    kind: z.literal('thread'),
-    name: words,
-    between: pair('points'),
-    pitch: positiveLength,
-    sleeve: z.boolean().describe('Left-hand and right-hand thread: twice the pitch per turn.'),
-    range: rangeOf(turnsText),
-    step: turnsText,
-    play: turnsText.optional(),
-    seenFrom: view,
-    positiveLooks: looks.describe('How the rod is turned to get longer, on the left side.'),
-    rightSide: z.enum(['same thread', 'mirrored thread']).optional(),
-    sets,
-  }),
-  z.strictObject({
-    kind: z.literal('slotted bolt'),
-    name: words,
-    turns: z.enum(['strut', 'stub']),
-    pivot: nameText.describe('The point of the bolt it turns about.'),
-    axis: direction,
-    boltSpacing: positiveLength,
-    range: rangeOf(lengthText),
-    step: lengthText,
-    play: lengthText.optional(),
-    seenFrom: view,
-    sets,
-  }),
-])
 
 /**
  * A corner model (`*.corner.json`), format 1: the one definition of its wire type. Quantities are text with
@@ -193,19 +75,15 @@ export const cornerSchema = z.strictObject({
   load: forceText.optional().describe('Load of this corner on its wheel.'),
   airSprung: z.boolean().optional(),
   steeredLink: z.int().min(1).max(5).optional().describe('Which link of five the steering moves.'),
+  beamShape: z
+    .number()
+    .optional()
+    .describe('Twist beam: 0 where the arms turn by themselves, 1 for a thin open beam.'),
   points: z.record(nameText, point),
-  parts: z.record(nameText, part),
-  joints: z.record(nameText, joint),
-  adjusters: z.record(nameText, adjuster),
-  holds: z
-    .record(
-      nameText,
-      z.strictObject({
-        heldBy: z.array(z.array(nameText).min(1)).min(1),
-        standIn: z.array(words).optional(),
-      }),
-    )
-    .describe('What keeps stored energy in: each list holds by itself while all its joints hold.'),
+  parts: z.record(nameText, partSchema),
+  joints: z.record(nameText, jointSchema),
+  adjusters: z.record(nameText, adjusterSchema),
+  holds: z.record(nameText, hold).describe('What keeps stored energy in, by the part that stores it.'),
 })
 
 /** A corner model as it stands in a file. @source definition */

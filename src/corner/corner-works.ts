@@ -1,13 +1,14 @@
 import { checkAdjuster, displacementOf } from '../adjust/index.ts'
-import { mechanism } from '../linkage/index.ts'
-import { Refusal } from '../quantity/index.ts'
+import { type CornerPoints, mechanism, solidAxle, twistBeamReadings } from '../linkage/index.ts'
+import { metre, Refusal } from '../quantity/index.ts'
 import { adjustersOf } from './adjusters-of.ts'
 import { cornerPoints } from './corner-points.ts'
 import type { Corner } from './corner-schema.ts'
 import { fieldPath } from './field-path.ts'
-import { familyOf } from './layouts.ts'
+import { familyOf, isWholeAxle } from './layouts.ts'
 import { pointNames } from './point-names.ts'
 import type { Problem } from './reading.ts'
+import { wholeAxlePoints } from './whole-axle-points.ts'
 
 /**
  * What only the computation can see in a corner model whose every member is sound: links that do not hold
@@ -16,6 +17,7 @@ import type { Problem } from './reading.ts'
  * @source definition
  */
 export function cornerWorks(corner: Corner): readonly Problem[] {
+  if (isWholeAxle(corner.layout)) return axleWorks(corner)
   const points = cornerPoints(corner)
   const geometry = refused(
     () => mechanism(points),
@@ -25,12 +27,22 @@ export function cornerWorks(corner: Corner): readonly Problem[] {
     refused(
       () => {
         checkAdjuster(adjuster)
-        if (geometry.length === 0) for (const end of adjuster.range) displacementOf(adjuster, points, end)
+        if (geometry.length === 0)
+          for (const end of adjuster.range) displacementOf(adjuster, points as CornerPoints, end)
       },
       (at) => `adjusters.${at.startsWith(adjuster.id) ? at : adjuster.id}`,
     ),
   )
   return [...geometry, ...adjusters]
+}
+
+function axleWorks(corner: Corner): readonly Problem[] {
+  const axle = wholeAxlePoints(corner)
+  return refused(
+    () =>
+      'shearCentre' in axle ? twistBeamReadings(axle, { left: metre(0), right: metre(0) }) : solidAxle(axle),
+    (at) => placeOf(corner, at),
+  )
 }
 
 function refused(work: () => unknown, place: (at: string) => string): readonly Problem[] {

@@ -1,7 +1,12 @@
 import { type Radian, Refusal, rad } from '../quantity/index.ts'
 
 /** Why the corner room says no where a single text or name is asked about. @source definition */
-export type CornerRefusal = 'not-a-clock' | 'not-a-rate' | 'no-such-point'
+export type CornerRefusal =
+  | 'not-a-clock'
+  | 'not-a-rate'
+  | 'no-such-point'
+  | 'not-one-corner'
+  | 'not-a-whole-axle'
 
 /**
  * A clock position as the hand says it: "4 o'clock", "10:30", or an angle clockwise from 12 in degrees.
