@@ -3,6 +3,7 @@ import { axleBarred } from './axle-barred.ts'
 import { inBody, linkRows } from './axle-place.ts'
 import type { AxlePose, AxleWheelPose } from './axle-pose.ts'
 import { type AxleState, dropEnd, knuckleInBody } from './axle-state.ts'
+import { checkDrive } from './check-drive.ts'
 import { checkKinds } from './check-kinds.ts'
 import { checkFinite } from './check-points.ts'
 import { followAxle } from './follow-axle.ts'
@@ -36,6 +37,7 @@ export function axleStateAt(a: SolidAxle, drive: AxleDrive): AxleState {
   const { heave, roll, drop } = drive
   checkKinds({ heave, roll, drop }, { heave: 'number', roll: 'number', drop: 'number' }, '')
   checkFinite({ heave, roll, drop }, '')
+  checkDrive({ heave }, { roll, drop })
   const to = { heave, roll, drop }
   const end = followAxle(a, design, to)
   if (end.bar || !end.state) throw axleBarred(a, design, to, end)

@@ -4,8 +4,10 @@ import { checkFinite } from './check-points.ts'
 import { axleKnuckle, middleOf, rodOnPin } from './knuckle-on-axle.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
 import type { Point } from './points.ts'
+import { sentenceStart } from './sentence-start.ts'
 import type { AxleSettings, AxleWheel, SolidAxlePoints } from './solid-axle-points.ts'
 import { solveLinear } from './solve-linear.ts'
+import { spokenPlace } from './spoken-place.ts'
 import { cross, minus, norm, unit } from './vector.ts'
 import type { Side } from './wheel-angles.ts'
 
@@ -63,7 +65,12 @@ function wheel(w: AxleWheel, side: Side, steered: boolean): void {
     )
   for (const name of ['camber', 'toe'] as const)
     if (!(Math.abs(w[name]) < Math.PI / 2))
-      throw no('bad-input', `${side}.${name}`, `${name} is a right angle or more.`, 'Give it as measured.')
+      throw no(
+        'bad-input',
+        `${side}.${name}`,
+        `${sentenceStart(spokenPlace(`${side}.${name}`))} is a right angle or more.`,
+        'Give it as measured.',
+      )
   if (steered !== (w.kingpin !== null))
     throw no(
       'bad-input',
@@ -115,13 +122,18 @@ export function checkAxle(points: SolidAxlePoints, by: AxleSettings): number {
   }
   for (const [at, a, b, more] of rods)
     if (!(Math.min(norm(minus(a, b)), norm(minus(a, b)) + more) > nothing))
-      throw no('zero-length-link', at, `${at} has no length.`, 'Measure both of its ends again.')
+      throw no(
+        'zero-length-link',
+        at,
+        `${sentenceStart(spokenPlace(at))} has no length.`,
+        'Measure both of its ends again.',
+      )
   for (const [at, a, b] of axes)
     if (!(norm(minus(a, b)) > nothing))
       throw no(
         'coincident-pivots',
         at,
-        `${at} has no direction: its two points are one.`,
+        `${sentenceStart(spokenPlace(at))} has no direction: its two points are one.`,
         'Measure both again.',
       )
   for (const side of ['left', 'right'] as const) pin(points, side)

@@ -1,5 +1,7 @@
 import { Refusal } from '../quantity/index.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
+import { sentenceStart } from './sentence-start.ts'
+import { spokenPlace } from './spoken-place.ts'
 
 /** What a value has to be: a point, a number, or a record or list of such. */
 export type Kind = 'point' | 'number' | { readonly [name: string]: Kind } | readonly Kind[]
@@ -36,6 +38,6 @@ const no = (at: string, what: string, remedy: string, value: unknown): Refusal<L
     code: 'bad-input',
     at: at === '' ? 'points' : at,
     given: JSON.stringify(value) ?? 'nothing',
-    sentence: `${at === '' ? 'What was given' : at} is ${what}.`,
+    sentence: `${at === '' ? 'What was given' : sentenceStart(spokenPlace(at))} is ${what}.`,
     remedy,
   })

@@ -3,6 +3,8 @@ import { checkEyes, checkLift } from './check-hinge.ts'
 import { designPoint, partsOf } from './layout-parts.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
 import type { AnyCornerPoints, Displacement, Point } from './points.ts'
+import { sentenceStart } from './sentence-start.ts'
+import { spokenPlace } from './spoken-place.ts'
 import { cross, dot, minus, norm, unit } from './vector.ts'
 
 /** Shorter than this is no length, m. */
@@ -22,7 +24,7 @@ export function checkFinite(value: unknown, at: string): void {
     no(
       'not-finite',
       at,
-      `${at} is ${value}, which is not a number one can measure.`,
+      `${sentenceStart(spokenPlace(at))} is ${value}, which is not a number one can measure.`,
       'Enter the measured value.',
       String(value),
     )
@@ -37,17 +39,30 @@ function checkPoint(value: unknown, at: string): void {
     no(
       'bad-input',
       at,
-      value === undefined ? `The point ${at} is missing.` : `${at} is not three numbers.`,
+      value === undefined
+        ? `${sentenceStart(spokenPlace(at))} is missing.`
+        : `${sentenceStart(spokenPlace(at))} is not three numbers.`,
       'Give x, y and z of this point in metres.',
       JSON.stringify(value) ?? 'nothing',
     )
   else if (value.some((n) => Math.abs(n) > huge))
-    no('bad-input', at, `${at} lies more than ${huge} m away.`, 'Give the coordinates in metres.')
+    no(
+      'bad-input',
+      at,
+      `${sentenceStart(spokenPlace(at))} lies more than ${huge} m away.`,
+      'Give the coordinates in metres.',
+    )
 }
 
 function checkNumber(value: unknown, at: string): void {
   if (typeof value !== 'number')
-    no('bad-input', at, `${at} is not a number.`, 'Give it as a number.', JSON.stringify(value) ?? 'nothing')
+    no(
+      'bad-input',
+      at,
+      `${sentenceStart(spokenPlace(at))} is not a number.`,
+      'Give it as a number.',
+      JSON.stringify(value) ?? 'nothing',
+    )
 }
 
 /** Right names, right kinds, right counts. */
@@ -79,9 +94,14 @@ function checkShape(points: AnyCornerPoints): void {
       )
     for (const [i, link] of points.links.entries()) {
       if (typeof link !== 'object' || link === null)
-        no('bad-input', `links.${i}`, `Link ${i} is missing.`, 'Give its inner and outer point.')
+        no('bad-input', `links.${i}`, `Link ${i + 1} is missing.`, 'Give its inner and outer point.')
       if (link.rack !== undefined && typeof link.rack !== 'boolean')
-        no('bad-input', `links.${i}.rack`, `rack of link ${i} is not yes or no.`, 'Give true or false.')
+        no(
+          'bad-input',
+          `links.${i}.rack`,
+          `Whether the rack moves link ${i + 1} is not yes or no.`,
+          'Give true or false.',
+        )
     }
     if (points.links.filter((link) => link.rack).length > 1)
       no('bad-input', 'links', 'More than one link is moved by the rack.', 'Mark one link only.')
@@ -97,7 +117,12 @@ function checkShape(points: AnyCornerPoints): void {
     )
   for (const name of ['camber', 'toe'] as const)
     if (Math.abs(points[name]) >= Math.PI / 2)
-      no('bad-input', name, `${name} is a right angle or more.`, 'Give the angle of the wheel at design.')
+      no(
+        'bad-input',
+        name,
+        `${sentenceStart(name)} is a right angle or more.`,
+        'Give the angle of the wheel at design.',
+      )
 }
 
 /** Names of a displacement exist in this layout, and its values are points or numbers. */
@@ -111,8 +136,8 @@ function checkDisplacement(points: AnyCornerPoints, by: Displacement): void {
         no(
           'bad-input',
           at,
-          `A ${points.layout} corner has no ${group === 'length' ? 'link' : `${group} point`} ${name}.`,
-          `Use one of: ${known[group].join(', ')}.`,
+          `A ${points.layout} corner has no ${group === 'length' ? 'link' : `point of the ${group}`} “${name}”.`,
+          `Use one of: ${known[group].map(spokenPlace).join(', ')}.`,
         )
       if (group === 'length') checkNumber(value, at)
       else checkPoint(value, at)
@@ -139,7 +164,7 @@ function checkLengths(points: AnyCornerPoints, by: Displacement): void {
       no(
         'zero-length-link',
         leg.name,
-        `The link ${leg.name} has no length: ${leg.inner} and ${leg.outer} are one point.`,
+        `${sentenceStart(spokenPlace(leg.name))} has no length: ${spokenPlace(leg.inner)} and ${spokenPlace(leg.outer)} are one point.`,
         'Measure both ends again.',
       )
   }

@@ -55,5 +55,5 @@ export function followAxle(
       step = Math.min(most, 2 * step)
     }
   }
-  return { share, state, bar: share < 1 ? bar : null }
+  return { share, state, bar: share < 1 ? (bar ?? { at: 'location' }) : null }
 }

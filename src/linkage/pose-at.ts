@@ -1,4 +1,5 @@
 import type { Metre } from '../quantity/index.ts'
+import { checkDrive } from './check-drive.ts'
 import { checkFinite } from './check-points.ts'
 import { type Followed, follow } from './follow.ts'
 import { hingeState } from './hinge-pose.ts'
@@ -31,6 +32,7 @@ export function poseAt(m: Mechanism, drive: Drive): Pose {
 /** Travel and rack are finite numbers. */
 export function checkedDrive({ travel, rack }: Drive): { travel: Metre; rack: Metre } {
   checkFinite({ travel, rack }, '')
+  checkDrive({ travel, rack })
   return { travel, rack }
 }
 

@@ -1,4 +1,5 @@
 import { type Metre, metre, Refusal } from '../quantity/index.ts'
+import { checkDrive } from './check-drive.ts'
 import { checkFinite } from './check-points.ts'
 import { follow } from './follow.ts'
 import type { LinkageRefusal } from './linkage-refusal.ts'
@@ -21,6 +22,7 @@ export function rackRange(
   { travel }: { readonly travel: Metre },
 ): { left: Metre; right: Metre } {
   checkFinite({ travel }, '')
+  checkDrive({ travel })
   if (m.facts.rackLeg < 0)
     throw new Refusal<LinkageRefusal>({
       code: 'not-for-this-layout',

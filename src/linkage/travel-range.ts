@@ -1,4 +1,5 @@
 import { type Metre, metre } from '../quantity/index.ts'
+import { checkDrive } from './check-drive.ts'
 import { checkFinite } from './check-points.ts'
 import { follow } from './follow.ts'
 import { hingeRange } from './hinge-pose.ts'
@@ -17,6 +18,7 @@ import { unreachable } from './unreachable.ts'
  */
 export function travelRange(m: Mechanism, { rack }: { readonly rack: Metre }): { up: Metre; down: Metre } {
   checkFinite({ rack }, '')
+  checkDrive({ rack })
   if (m.points.layout === 'semi-trailing arm') return hingeRange(m)
   const drive = { travel: metre(0), rack }
   const start = followTo(m, drive)

@@ -1,5 +1,6 @@
 import { type Metre, type Radian, Refusal, rad } from '../quantity/index.ts'
 import { angleOnCircle } from './angle-on-circle.ts'
+import { checkDrive } from './check-drive.ts'
 import { checkKinds } from './check-kinds.ts'
 import { checkFinite } from './check-points.ts'
 import { checkTwistBeam, effectivePoint } from './effective-point.ts'
@@ -39,6 +40,7 @@ export function twistBeamReadings(beam: TwistBeam, travel: Travel): Readonly<Rec
   checkTwistBeam(beam)
   checkFinite({ travel }, '')
   checkKinds(travel, { left: 'number', right: 'number' }, 'travel')
+  checkDrive({ left: travel.left, right: travel.right })
   const turns = turnsOf(beam, travel, 1)
   if ('barred' in turns) throw tooFar(beam, travel, turns.barred)
   return { left: wheelOf(beam, 'left', turns.left), right: wheelOf(beam, 'right', turns.right) }

@@ -8,6 +8,7 @@ import type { Mechanism } from './mechanism.ts'
 import { lengthAt } from './numeric-form.ts'
 import type { Drive } from './points.ts'
 import { solveLinear } from './solve-linear.ts'
+import { spokenPlace } from './spoken-place.ts'
 import { moveState } from './walk.ts'
 
 /** Which link keeps a corner from a drive, and how much longer (+) or shorter (−) it would have to be. */
@@ -31,7 +32,7 @@ export function unreachable(m: Mechanism, drive: Drive, end: Followed): Refusal<
   const why =
     link === 'strut'
       ? `there the strut would pass beside its top mount by about ${by}`
-      : `there ${spoken(link)} is too ${missing > 0 ? 'short' : 'long'} by about ${by}`
+      : `there ${spokenPlace(link)} is too ${missing > 0 ? 'short' : 'long'} by about ${by}`
   return new Refusal<LinkageRefusal>({
     code: 'unreachable',
     at: link,
@@ -44,12 +45,6 @@ export function unreachable(m: Mechanism, drive: Drive, end: Followed): Refusal<
 const signed = (metres: number): string => {
   const text = (metres * 1000).toFixed(2)
   return `${metres > 0 ? `+${text}` : text} mm`
-}
-
-function spoken(link: string): string {
-  if (link === 'tie') return 'the tie rod'
-  const arm = /^(upper|lower)(Front|Rear)$/.exec(link)
-  return arm ? `the ${arm[2]!.toLowerCase()} leg of the ${arm[1]} arm` : `link ${link.slice(4)}`
 }
 
 /**
