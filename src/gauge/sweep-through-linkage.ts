@@ -76,13 +76,17 @@ function steered(m: Mechanism, straight: Pose, steer: Radian): Pose {
   return at(high)
 }
 
-/** The gauge readings of a pose: across from its spin axis, along from the level line of the straight wheel carried with the knuckle. */
+/**
+ * The gauge readings of a pose: across from its spin axis, along from the level line of the straight wheel carried with
+ * the knuckle. The steer gauge was set to zero straight ahead, so it shows the change of heading, not the heading: a
+ * wheel with toe-in reads caster by about toe · tan SAI too little, and so must the model.
+ */
 function placeOf(pose: Pose, straight: Pose): SweepReading {
   const level = [Math.cos(straight.toe), -Math.sin(straight.toe), 0] as const
   const [w, x, y, z] = product(pose.turn!, inverse(straight.turn!))
   const up =
     2 * (x * z - w * y) * level[0] + 2 * (y * z + w * x) * level[1] + (1 - 2 * (x * x + y * y)) * level[2]
-  return { steer: rad(-pose.toe), camber: pose.camber, tilt: rad(Math.asin(up)) }
+  return { steer: rad(straight.toe - pose.toe), camber: pose.camber, tilt: rad(Math.asin(up)) }
 }
 
 type Quaternion = readonly [number, number, number, number]

@@ -411,6 +411,41 @@ test('GA7 through a corner model the sweep sees another axis than the joints, by
 })
 
 law(
+  'GA5 plates set to zero on a wheel with toe-in read caster by toe · tan SAI too little, SAI by toe · tan caster too much',
+  fc.tuple(fc.double({ min: -0.6, max: 0.6, noNaN: true }), fc.constantFrom('left', 'right')),
+  ([toe, side]) => {
+    const wheel = {
+      side: side === 'left' ? 1 : -1,
+      camber: deg(-0.5),
+      caster: deg(5),
+      sai: deg(12),
+    } as const
+    const still = { roll: 0, pitch: 0 }
+    // toed in by `toe`, the wheel heads that much to the other side of where the plate points
+    const place = (plate: number, left: 1 | -1) => {
+      const seen = steeredSeen(wheel, deg(plate) - left * deg(toe), still)
+      return { steer: deg(plate), camber: rad(seen.camber), tilt: rad(seen.tilt) }
+    }
+    const got = axisFromSweep([place(20, wheel.side), place(-20, wheel.side)], { side })
+    return (
+      near(Math.tan(got.caster), Math.tan(deg(5)) - deg(toe) * Math.tan(deg(12)), { abs: 2e-5 }) &&
+      near(Math.tan(got.sai), Math.tan(deg(12)) + deg(toe) * Math.tan(deg(5)), { abs: 2e-5 })
+    )
+  },
+)
+
+test('GA7 the model turns its wheel as plates do that were set to zero on it, toe and all', () => {
+  const at = (toe: number) =>
+    sweepThroughLinkage(mechanism({ ...corner, toe: deg(toe) }), [deg(20), deg(-20)])
+  const [none, some] = [at(0), at(0.25)]
+  // SAI of the joints is 8.9°: 0.25° · tan 8.9° = 0.039°
+  near(some.sweep.caster - none.sweep.caster, -deg(0.25) * Math.tan(Math.atan2(0.055, 0.35)), {
+    abs: deg(0.003),
+  })
+  near(some.sweep.caster + some.offset!.caster, none.sweep.caster + none.offset!.caster, { abs: 1e-12 })
+})
+
+law(
   'GA4 the sine fit gives back mean, size and place of a run-out',
   fc.tuple(camberAngle, sizes, fc.double({ min: 0, max: 6.28, noNaN: true })),
   ([mean, amplitude, phase]) => {
