@@ -9,9 +9,9 @@ export const pair = (what: string) =>
 const every = {
   name: words.optional(),
   wears: z
-    .array(z.enum(['bush', 'joint', 'thread', 'bearing', 'spring', 'damper', 'boot', 'lining']))
+    .array(z.enum(['bush', 'joint', 'thread', 'bearing', 'spring', 'damper', 'boot', 'lining', 'face']))
     .optional()
-    .describe('What of it wears: why it may come new.'),
+    .describe('What of it wears, the face that a brake rubs on among it: why it may come new.'),
   span: z.literal('axle').optional().describe('The axle has it once; else each corner has its own.'),
   heavy: z.literal(true).optional().describe('Taking it off shifts the balance of the vehicle on a lift.'),
 }
@@ -37,10 +37,16 @@ export const partSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.enum([
       'hub',
+      'bearing',
+      'ball joint',
+      'boot',
       'disc',
+      'brake carrier',
+      'brake pads',
       'backing plate',
       'top mount',
       'axle beam',
+      'kingpin',
       'steering box',
       'drop arm',
       'idler arm',
