@@ -1,4 +1,4 @@
-import type { Point } from '../linkage/index.ts'
+import type { Point, Side } from '../linkage/index.ts'
 import type { Metre, Radian, Turn } from '../quantity/index.ts'
 
 /**
@@ -7,6 +7,8 @@ import type { Metre, Radian, Turn } from '../quantity/index.ts'
  * @source definition
  */
 export type View = 'front' | 'rear' | 'outside' | 'inside' | 'above' | 'below'
+/** What an adjuster acts on: one wheel, or both wheels of its axle. @source definition */
+export type ActsOn = Side | 'both'
 /** Sense of turning as the person sees it. @source definition */
 export type Looks = 'clockwise' | 'anticlockwise'
 
@@ -68,7 +70,7 @@ export interface ShimPack extends OneSetting<Metre> {
  */
 export interface TieRodThread extends OneSetting<Turn> {
   readonly kind: 'thread'
-  /** Link that gets longer: tie, link0 … */
+  /** Link that gets longer: tie, link0 …; of a solid axle: tie-rod, drag-link, or link0 … link3 of its location. */
   readonly length: string
   readonly pitch: Metre
   /** A sleeve with left-hand and right-hand thread: twice the pitch per turn. */
@@ -98,12 +100,82 @@ export interface SlottedBolt extends OneSetting<Metre> {
   readonly seenFrom: View
 }
 
+/** A lower arm or its bracket in a slot: setting is how far it was slid. @source definition */
+export interface Slide extends OneSetting<Metre> {
+  readonly kind: 'slide'
+  /** Body points that it takes along. */
+  readonly moves: readonly string[]
+  /** Unit vector, in the LEFT corner's axes; a positive setting moves the points this way. */
+  readonly along: Point
+  readonly seenFrom: View
+}
+
+/** The plate that carries the top of a strut, shifted on the body: setting is how far. @source definition */
+export interface TopPlate extends OneSetting<Metre> {
+  readonly kind: 'top plate'
+  /** The body point of the strut's top. */
+  readonly moves: string
+  /** Unit vector, in the LEFT corner's axes; a positive setting moves the top this way. */
+  readonly along: Point
+  readonly seenFrom: View
+}
+
+/**
+ * A sleeve that leans the kingpin of a solid axle: camber by tilt · cos setting, caster by tilt · sin setting.
+ * Setting 0 is all camber, top outward; a quarter turn on is all caster, top rearward. It may be a full circle.
+ * @source definition
+ */
+export interface KingpinSleeve extends OneSetting<Radian> {
+  readonly kind: 'offset sleeve'
+  /** How far it leans the kingpin. */
+  readonly tilt: Radian
+  readonly seenFrom: View
+  /** How a growing setting looks on the LEFT corner; the right one is its mirror. */
+  readonly positiveLooks: Looks
+  /** Clock angle of the mark at setting 0 on the LEFT corner, clockwise from 12 o'clock (from above: from the front of the car). */
+  readonly markAt: Radian
+}
+
+/** A wedge-shaped shim between axle, beam or knuckle and hub: setting is the angle that it adds, 0 without one. @source definition */
+export interface Wedge extends OneSetting<Radian> {
+  readonly kind: 'wedge'
+  /** Camber: top outward positive. Toe: front inward positive. */
+  readonly tilts: 'camber' | 'toe'
+  /** Wedges that can be had; each may be fitted either way round. */
+  readonly sizes: readonly Radian[]
+  readonly seenFrom: View
+  /** Setting at which the wheel stands as drawn. Default 0. */
+  readonly asDrawn?: Radian
+}
+
+/**
+ * A sub-frame that can be shifted across the vehicle: setting is the shift, to the left positive. The named points of
+ * the left corner go outward by it, those of the right corner inward.
+ * @source definition
+ */
+export interface SubFrameShift extends OneSetting<Metre> {
+  readonly kind: 'sub-frame shift'
+  readonly along: 'y'
+  /** Body points that it takes along, by the names of one corner. */
+  readonly moves: readonly string[]
+  readonly seenFrom: View
+}
+
 /**
  * Anything with one setting that displaces points. Later kinds join here; `displacementOf` is all that the rest asks of them.
  *
  * @source definition
  */
-export type Adjuster = Eccentric | ShimPack | TieRodThread | SlottedBolt
+export type Adjuster =
+  | Eccentric
+  | ShimPack
+  | TieRodThread
+  | SlottedBolt
+  | Slide
+  | TopPlate
+  | KingpinSleeve
+  | Wedge
+  | SubFrameShift
 
 /** Why the adjust room says no. @source definition */
 export type AdjustRefusal =
@@ -115,3 +187,4 @@ export type AdjustRefusal =
   | 'bad-option'
   | 'repeated-id'
   | 'wrong-length'
+  | 'wrong-place'

@@ -1,4 +1,12 @@
-import { mechanism, poseAt, sumOfDisplacements, type WheelAngle } from '../linkage/index.ts'
+import {
+  displaced,
+  type Mechanism,
+  mechanism,
+  poseAt,
+  sumOfDisplacements,
+  type WheelAngle,
+} from '../linkage/index.ts'
+import type { Adjuster } from './adjuster.ts'
 import { displacementByStroke } from './displacement-by-stroke.ts'
 import type { WheelSetup } from './problem.ts'
 
@@ -6,18 +14,25 @@ import type { WheelSetup } from './problem.ts'
 export const angleOrder: readonly WheelAngle[] = ['camber', 'caster', 'sai', 'toe']
 
 /**
- * The wheel's angles with its adjusters at given strokes, exactly: the corner's points are displaced and the
+ * A wheel's angles as a function of its adjusters' strokes, exactly: the corner's points are displaced and the
  * pose is solved at the height and rack at which the wheel was read.
  *
- * @param strokes m, one per adjuster of the wheel, in its order
- * @returns rad in `angleOrder`; an angle that the layout does not have (caster of a five-link) stays 0
+ * @param shared adjusters that act on both wheels, after the wheel's own
+ * @returns from strokes, one per adjuster in that order, to rad in `angleOrder`; an angle that the layout does not
+ *   have (caster of a five-link) stays 0
  * @throws {Refusal} what the linkage says when the corner cannot be assembled there
  * @source definition
  */
-export function anglesAtStrokes(wheel: WheelSetup, strokes: ArrayLike<number>): Float64Array {
-  const displacements = wheel.adjusters.map((adjuster, i) =>
-    displacementByStroke(adjuster, wheel.points, strokes[i]!),
-  )
-  const pose = poseAt(mechanism(wheel.points, sumOfDisplacements(displacements)), wheel.drive)
-  return Float64Array.of(pose.camber, pose.caster ?? 0, pose.sai ?? 0, pose.toe)
+export function anglesAtStrokes(
+  { points, drive, adjusters }: WheelSetup,
+  shared: readonly Adjuster[] = [],
+): (strokes: ArrayLike<number>) => Float64Array {
+  const all = [...adjusters, ...shared]
+  let drawn: Mechanism | null = null
+  return (strokes) => {
+    const displacements = all.map((adjuster, i) => displacementByStroke(adjuster, points, strokes[i]!))
+    drawn ??= mechanism(points)
+    const pose = poseAt(displaced(drawn, sumOfDisplacements(displacements)), drive)
+    return Float64Array.of(pose.camber, pose.caster ?? 0, pose.sai ?? 0, pose.toe)
+  }
 }

@@ -1,5 +1,7 @@
+import { canBeTold } from './can-be-told.ts'
 import { leastSure } from './candidate.ts'
 import type { FewestTask } from './fewest-task.ts'
+import { isForToe } from './job-of.ts'
 import { jobOfAxis } from './job-of-axis.ts'
 import { rowChanges } from './row-changes.ts'
 
@@ -15,15 +17,16 @@ export function axesToTouch({ space, judge, judged, offsets, threshold }: Fewest
   const strokes = Float64Array.from(space.axes, (axis) => axis.baseStroke)
   const still = { settings: space.axes.map((axis) => axis.base), strokes, cost: 0 }
   const { slope } = rowChanges(space, strokes, offsets)
-  const jobs = space.axes.map((axis) => jobOfAxis(space, axis))
+  const jobs = space.axes.map((_, j) => jobOfAxis(space, j))
   const open = judged.filter((i) => {
     const { name } = space.rows[i]!
     const isToe = name.includes('toe') || name === 'thrust'
     return !isToe && leastSure(space, judge, still, { judged: [i], offsets }) < threshold
   })
   return [...space.axes.keys()].filter((j) => {
-    const { wheel } = space.axes[j]!
-    const hasToeAdjuster = space.axes.some((other, k) => other.wheel === wheel && jobs[k] === 'toe')
-    return jobs[j] === 'toe' || !hasToeAdjuster || open.some((i) => slope[i * space.axes.length + j] !== 0)
+    if (!canBeTold(space.axes[j]!)) return false
+    const fellows = space.groups.filter(({ axes }) => axes.includes(j)).flatMap(({ axes }) => axes)
+    const hasToeAdjuster = fellows.some((k) => isForToe(jobs[k]!))
+    return isForToe(jobs[j]!) || !hasToeAdjuster || open.some((i) => slope[i * space.axes.length + j] !== 0)
   })
 }

@@ -1,14 +1,14 @@
-import type { Side } from '../linkage/index.ts'
-import type { Adjuster } from './adjuster.ts'
+import type { ActsOn, Adjuster } from './adjuster.ts'
 
-/** One adjuster of one wheel as a direction to search in. */
+/** One adjuster as a direction to search in. */
 export interface Axis {
   readonly adjuster: Adjuster
-  /** 2 · axle + (0 left, 1 right). */
-  readonly wheel: number
-  /** Place among the adjusters of its wheel. */
+  /** Place of its axle in the problem. */
+  readonly axle: number
+  /** The wheel it sits at, or both. */
+  readonly on: ActsOn
+  /** Place among the adjusters of its set. */
   readonly column: number
-  readonly side: Side
   /** False when nobody knows the present setting; then the middle stands in for it. */
   readonly known: boolean
   /** Present setting and the stroke it gives. */
@@ -17,4 +17,6 @@ export interface Axis {
   /** Strokes at the ends of the range, lower first. */
   readonly low: number
   readonly high: number
+  /** First of its inputs among those of the space; an offset sleeve has two, all others one. */
+  readonly input: number
 }

@@ -1,37 +1,55 @@
-import type { CornerPoints, Displacement, Point } from '../linkage/index.ts'
+import { type AnyCornerPoints, type Displacement, displaceable, type Point } from '../linkage/index.ts'
 import { Refusal } from '../quantity/index.ts'
-import type { Adjuster, AdjustRefusal, SlottedBolt } from './adjuster.ts'
+import type { Adjuster, AdjustRefusal, SlottedBolt, Wedge } from './adjuster.ts'
 
 /**
  * What a stroke of an adjuster (see `strokeOf`) does to the points of a corner. The same as
  * `displacementOf`, for whoever counts in strokes; a stroke is not held to the range.
  *
- * @param stroke m
+ * @param stroke m, or rad for a wedge; of a sub-frame shift what a LEFT corner sees, so the right one's is minus it
  * @throws {Refusal} `no-such-point` when the corner lacks the point or the link
- * @source definition; slotted bolt: own derivation: docs/methods/adjusters.md
+ * @source definition; slotted bolt, wedge: own derivation: docs/methods/adjusters.md
  */
-export function displacementByStroke(adjuster: Adjuster, points: CornerPoints, stroke: number): Displacement {
+export function displacementByStroke(
+  adjuster: Adjuster,
+  points: AnyCornerPoints,
+  stroke: number,
+): Displacement {
   switch (adjuster.kind) {
     case 'eccentric':
+    case 'top plate':
       return { body: shifted(adjuster, [adjuster.moves], points, stroke, adjuster.along) }
     case 'shims':
+    case 'slide':
       return { body: shifted(adjuster, adjuster.moves, points, stroke, adjuster.along) }
+    case 'sub-frame shift':
+      return { body: shifted(adjuster, adjuster.moves, points, stroke, [0, 1, 0]) }
     case 'thread':
-      if (!linkNames(points).includes(adjuster.length)) throw missing(adjuster, adjuster.length, 'link')
+      if (!displaceable(points).length.includes(adjuster.length))
+        throw missing(adjuster, adjuster.length, 'link')
       return { length: { [adjuster.length]: stroke } }
     case 'slotted bolt':
       return turned(adjuster, points, stroke / adjuster.boltSpacing)
+    case 'wedge':
+      return { spin: tilted(adjuster, points, stroke) }
+    case 'offset sleeve':
+      throw missing(adjuster, 'kingpin', 'pin')
   }
+}
+
+/** Rotation vector that adds exactly this much camber, or toe, to the wheel at design. */
+function tilted({ tilts }: Wedge, { toe }: AnyCornerPoints, angle: number): Point {
+  return tilts === 'toe' ? [0, 0, -angle] : [-angle * Math.cos(toe), angle * Math.sin(toe), 0]
 }
 
 function shifted(
   adjuster: Adjuster,
   names: readonly string[],
-  points: CornerPoints,
+  points: AnyCornerPoints,
   stroke: number,
   along: Point,
 ): Readonly<Record<string, Point>> {
-  const known = bodyNames(points)
+  const known = displaceable(points).body
   const shift: Point = [stroke * along[0], stroke * along[1], stroke * along[2]]
   const body: Record<string, Point> = {}
   for (const name of names) {
@@ -41,7 +59,7 @@ function shifted(
   return body
 }
 
-function turned(bolt: SlottedBolt, points: CornerPoints, angle: number): Displacement {
+function turned(bolt: SlottedBolt, points: AnyCornerPoints, angle: number): Displacement {
   if (bolt.turns === 'stub')
     return {
       spin: [angle * bolt.axis[0], angle * bolt.axis[1], angle * bolt.axis[2]],
@@ -70,28 +88,6 @@ function carried(at: Point, bolt: SlottedBolt, angle: number): Point {
     s * (c * x - a * z) + v * (b * along - y),
     s * (a * y - b * x) + v * (c * along - z),
   ]
-}
-
-function bodyNames(points: CornerPoints): readonly string[] {
-  switch (points.layout) {
-    case 'double wishbone':
-      return ['upperFrontInner', 'upperRearInner', 'lowerFrontInner', 'lowerRearInner', 'tieInner']
-    case 'strut':
-      return ['lowerFrontInner', 'lowerRearInner', 'topMount', 'tieInner']
-    case 'five-link':
-      return points.links.map((_, i) => `inner${i}`)
-  }
-}
-
-function linkNames(points: CornerPoints): readonly string[] {
-  switch (points.layout) {
-    case 'double wishbone':
-      return ['upperFront', 'upperRear', 'lowerFront', 'lowerRear', 'tie']
-    case 'strut':
-      return ['lowerFront', 'lowerRear', 'tie']
-    case 'five-link':
-      return points.links.map((_, i) => `link${i}`)
-  }
 }
 
 const missing = (adjuster: Adjuster, name: string, what: string) =>

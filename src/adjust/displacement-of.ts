@@ -1,4 +1,4 @@
-import type { CornerPoints, Displacement } from '../linkage/index.ts'
+import type { AnyCornerPoints, Displacement } from '../linkage/index.ts'
 import type { Adjuster } from './adjuster.ts'
 import { checkAdjuster } from './check-adjuster.ts'
 import { displacementByStroke } from './displacement-by-stroke.ts'
@@ -7,11 +7,12 @@ import { strokeOf } from './stroke-of.ts'
 /**
  * What an adjuster at a setting does to the points of a (left-drawn) corner, exactly.
  *
- *     eccentric  point += throw · sin setting · along
- *     shims      points += (setting − as drawn) · along
- *     thread     length += pitch · setting, twice for a left-and-right sleeve
- *     slotted    the wheel turns by shift / bolt spacing about the other bolt; seen from the knuckle the
- *                strut's line turns back by as much (stub: the spin axis and the wheel centre turn)
+ *     eccentric           point += throw · sin setting · along
+ *     shims               points += (setting − as drawn) · along
+ *     slide, plate, frame points += setting · along (a sub-frame: to the left, so outward)
+ *     thread              length += pitch · setting, twice for a left-and-right sleeve
+ *     slotted             the wheel turns by shift / bolt spacing about the other bolt (`SlottedBolt`)
+ *     wedge               the spin axis tilts by setting − as drawn
  *
  * @param setting in the adjuster's own unit (`settingUnit`)
  * @returns a displacement against the design points
@@ -19,7 +20,7 @@ import { strokeOf } from './stroke-of.ts'
  * @source definition; slotted bolt: own derivation: docs/methods/adjusters.md
  * @example displacementOf(upperFront, corner, deg(30)).body // { upperFrontInner: [0, 0.0035, 0] }
  */
-export function displacementOf(adjuster: Adjuster, points: CornerPoints, setting: number): Displacement {
+export function displacementOf(adjuster: Adjuster, points: AnyCornerPoints, setting: number): Displacement {
   checkAdjuster(adjuster)
   return displacementByStroke(adjuster, points, strokeOf(adjuster, setting))
 }

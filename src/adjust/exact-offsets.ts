@@ -1,5 +1,7 @@
-import { angleChanges } from './angle-changes.ts'
-import { angleOrder, anglesAtStrokes } from './angles-at-strokes.ts'
+import { angleOrder } from './angles-at-strokes.ts'
+import { groupChanges } from './group-changes.ts'
+import { inputsAt } from './inputs-at.ts'
+import type { ResponseGroup } from './response-group.ts'
 import type { SearchSpace } from './search-space.ts'
 
 /**
@@ -11,19 +13,26 @@ import type { SearchSpace } from './search-space.ts'
  */
 export function exactOffsets(space: SearchSpace, strokes: Float64Array): Float64Array {
   const offsets = new Float64Array(angleOrder.length * space.wheels.length)
-  space.wheels.forEach((wheel, w) => {
-    const [start, end] = [space.starts[w]!, space.starts[w + 1]!]
-    const own = strokes.subarray(start, end)
-    const surface = space.surfaces[w]!
-    if (own.every((stroke, i) => stroke === surface.at[i])) return
-    const exact = anglesAtStrokes(wheel, own)
-    const { change } = angleChanges(space, w, strokes)
-    const taught = space.taught[w]!
-    for (let a = 0; a < angleOrder.length; a++) {
-      let by = exact[a]! - surface.value[a]! - change[a]!
-      for (let i = 0; i < own.length; i++) by += taught[a * own.length + i]! * (own[i]! - surface.at[i]!)
-      offsets[w * angleOrder.length + a] = by
+  const x = inputsAt(space, strokes)
+  for (const group of space.groups) {
+    const { surface, taught, anglesAt } = group
+    const own = Float64Array.from(group.inputs, (i, k) => group.signs[k]! * x[i]!)
+    if (own.every((by, i) => by === surface.at[i])) continue
+    const exact = anglesAt(own)
+    const change = changeOf(group, x, offsets.length)
+    const n = own.length
+    for (let a = 0; a < exact.length; a++) {
+      const place = group.wheel * angleOrder.length + a
+      let by = exact[a]! - surface.value[a]! - change[place]!
+      for (let i = 0; i < n; i++) by += taught[a * n + i]! * (own[i]! - surface.at[i]!)
+      offsets[place] = by
     }
-  })
+  }
   return offsets
+}
+
+function changeOf(group: ResponseGroup, x: Float64Array, size: number): Float64Array {
+  const shifts = new Float64Array(size)
+  groupChanges(group, x, shifts)
+  return shifts
 }

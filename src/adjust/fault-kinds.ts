@@ -20,6 +20,8 @@ export type FaultKind =
   | 'wrong part'
   | 'eccentric fitted the wrong way round'
   | 'rear axle shifted'
+  | 'bent axle or beam'
+  | 'worn kingpin'
 
 /**
  * Which kinds of fault move which angle by more than an adjuster can take back. Order: common first.
@@ -30,6 +32,8 @@ export const faultKinds: Readonly<Record<WheelAngle | 'thrust', readonly FaultKi
   camber: [
     'sagged spring',
     'worn ball joint',
+    'worn kingpin',
+    'bent axle or beam',
     'bent lower arm',
     'bent strut tube',
     'bent knuckle',
@@ -41,6 +45,7 @@ export const faultKinds: Readonly<Record<WheelAngle | 'thrust', readonly FaultKi
   ],
   caster: [
     'collapsed bush',
+    'bent axle or beam',
     'bent lower arm',
     'shifted cross-member',
     'shifted tower',
@@ -48,13 +53,21 @@ export const faultKinds: Readonly<Record<WheelAngle | 'thrust', readonly FaultKi
     'eccentric fitted the wrong way round',
     'wrong part',
   ],
-  sai: ['bent lower arm', 'shifted tower', 'shifted cross-member', 'bent upper arm', 'wrong part'],
+  sai: [
+    'bent axle or beam',
+    'bent lower arm',
+    'shifted tower',
+    'shifted cross-member',
+    'bent upper arm',
+    'wrong part',
+  ],
   toe: [
     'bent tie rod or steering arm',
+    'bent axle or beam',
     'rack off centre',
     'sagged spring',
     'shifted cross-member',
     'wrong part',
   ],
-  thrust: ['rear axle shifted', 'collapsed bush', 'bent lower arm'],
+  thrust: ['rear axle shifted', 'collapsed bush', 'bent axle or beam', 'bent lower arm'],
 }

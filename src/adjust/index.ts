@@ -1,16 +1,23 @@
 export type {
+  ActsOn,
   Adjuster,
   AdjustRefusal,
   Eccentric,
+  KingpinSleeve,
   Looks,
   ShimPack,
+  Slide,
   SlottedBolt,
+  SubFrameShift,
   TieRodThread,
+  TopPlate,
   View,
+  Wedge,
 } from './adjuster.ts'
 export { checkAdjuster } from './check-adjuster.ts'
 export { clockOf } from './clock-of.ts'
 export { displacementOf } from './displacement-of.ts'
+export { type Faced, isFaced } from './faced.ts'
 export type { FaultKind } from './fault-kinds.ts'
 export { type Hand, handOf, type Turning } from './hand-of.ts'
 export { learnMove, type RecordedMove } from './learn-move.ts'
@@ -19,7 +26,16 @@ export { moves } from './moves.ts'
 export type { Foreseen, Move, Moves } from './moves-answer.ts'
 export type { OutOfReach } from './out-of-reach.ts'
 export { priorResponse } from './prior-response.ts'
-export type { AxleSetup, Limit, MovesOptions, MovesProblem, WheelSetup } from './problem.ts'
+export type {
+  AdjusterSet,
+  AxleSetup,
+  CornersSetup,
+  Limit,
+  MovesOptions,
+  MovesProblem,
+  WheelSetup,
+  WholeAxleSetup,
+} from './problem.ts'
 export { type CamberCaster, type MapPoint, type ReachMap, type ReachTask, reachMap } from './reach-map.ts'
 export { settingAt } from './setting-at.ts'
 export { settingFromClock } from './setting-from-clock.ts'

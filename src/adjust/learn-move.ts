@@ -6,6 +6,7 @@ import { angleOrder, anglesAtStrokes } from './angles-at-strokes.ts'
 import type { LearnedResponse } from './learned-response.ts'
 import type { WheelSetup } from './problem.ts'
 import { responseSurface } from './response-surface.ts'
+import { setByEye } from './set-by-eye.ts'
 import { strokeOf } from './stroke-of.ts'
 
 /**
@@ -59,7 +60,8 @@ export function learnMove(response: LearnedResponse, wheel: WheelSetup, move: Re
   const seen = response.angles.filter((angle) => move.change[angle] !== undefined)
   if (seen.length === 0 || moved.every((by) => by === 0)) return response
 
-  const [start, end] = [anglesAtStrokes(wheel, before), anglesAtStrokes(wheel, after)]
+  const anglesAt = anglesAtStrokes(wheel)
+  const [start, end] = [anglesAt(before), anglesAt(after)]
   const surprise = seen.map((angle) => {
     const a = response.angles.indexOf(angle)
     const place = angleOrder.indexOf(angle)
@@ -90,10 +92,10 @@ function noiseOf(
   after: readonly number[],
 ): number[][] {
   const n = wheel.adjusters.length
-  const { slope } = responseSurface(wheel, after)
+  const { slope } = responseSurface(anglesAtStrokes(wheel), after)
   const slack = wheel.adjusters.map((adjuster, j) => {
     if (after[j] === before[j]) return 0
-    const step = adjuster.kind === 'shims' ? 0 : adjuster.step / 2
+    const step = setByEye(adjuster)
     const perSetting = Math.abs((after[j]! - before[j]!) / (settingChange(adjuster.id, move) || 1))
     // both ends of the move were set by hand; rectangular
     return perSetting * Math.sqrt((2 * (adjuster.play ** 2 + step ** 2)) / 3)

@@ -65,14 +65,16 @@ function slopeEffects(
   const effects = Array.from({ length: slopes }, () => new Float64Array(space.rows.length))
   space.rows.forEach((row, i) => {
     for (const { wheel, angle, by } of row.terms) {
-      const { response, adjusters } = space.wheels[wheel]!
+      const { response } = space.wheels[wheel]!
       if (response?.source !== source) continue
       const a = response.angles.indexOf(angleOrder[angle]!)
       if (a < 0) continue
       response.adjusters.forEach((id, column) => {
-        const own = adjusters.findIndex((one) => one.id === id)
-        if (own < 0) return
-        const j = space.starts[wheel]! + own
+        const side = wheel % 2 === 0 ? 'left' : 'right'
+        const j = space.axes.findIndex(
+          (axis) => axis.axle === wheel >> 1 && axis.on === side && axis.adjuster.id === id,
+        )
+        if (j < 0) return
         effects[a * response.adjusters.length + column]![i]! += by * (strokes[j]! - space.axes[j]!.baseStroke)
       })
     }
@@ -80,5 +82,4 @@ function slopeEffects(
   return effects
 }
 
-const nameOf = (axis: Axis, space: SearchSpace) =>
-  `${space.ends[axis.wheel >> 1]} ${axis.side} ${axis.adjuster.id}`
+const nameOf = (axis: Axis, space: SearchSpace) => `${space.ends[axis.axle]} ${axis.on} ${axis.adjuster.id}`

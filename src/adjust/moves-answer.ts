@@ -1,7 +1,8 @@
-import type { AxleEnd, ReadingName, Side } from '../linkage/index.ts'
+import type { AxleEnd, ReadingName } from '../linkage/index.ts'
 import type { Measured } from '../measure/index.ts'
-import type { Adjuster } from './adjuster.ts'
+import type { ActsOn, Adjuster } from './adjuster.ts'
 import type { Hand } from './hand-of.ts'
+import type { Job } from './job-of.ts'
 import type { OutOfReach } from './out-of-reach.ts'
 
 /** One thing the hand does. @source definition */
@@ -9,9 +10,10 @@ export interface Move {
   /** 1 for the first. */
   readonly order: number
   readonly end: AxleEnd
-  readonly side: Side
+  /** The wheel it sits at, or both for what acts on both wheels of the axle. */
+  readonly side: ActsOn
   readonly adjuster: Adjuster
-  readonly job: 'caster' | 'camber' | 'toe'
+  readonly job: Job
   /** Setting now and setting to make, in the adjuster's own unit; `known` false: only their difference counts. */
   readonly from: number
   readonly to: number

@@ -35,17 +35,17 @@ export function movesAnswer(space: SearchSpace, judge: Judge, outcome: Outcome):
     .sort((a, b) => orderOfMoves(space, a, b))
   const list = order.map((axis, k): Move => {
     const to = made.settings[space.axes.indexOf(axis)]!
-    const { adjuster, side, base, known } = axis
+    const { adjuster, on, base, known } = axis
     return {
       order: k + 1,
-      end: space.ends[axis.wheel >> 1]!,
-      side,
+      end: space.ends[axis.axle]!,
+      side: on,
       adjuster,
-      job: jobOfAxis(space, axis),
+      job: jobOfAxis(space, space.axes.indexOf(axis)),
       from: base,
       to,
       known,
-      hand: handOf(adjuster, side, { from: base, to, known }),
+      hand: handOf(adjuster, on, { from: base, to, known }),
     }
   })
   const noises = moveNoises(space, judge, made)

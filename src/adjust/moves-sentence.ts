@@ -1,4 +1,5 @@
 import { formatChance } from '../quantity/index.ts'
+import { isForToe } from './job-of.ts'
 import type { Moves } from './moves-answer.ts'
 
 /**
@@ -18,8 +19,10 @@ export function movesSentence(answer: Omit<Moves, 'sentence'>, threshold: number
     const { adjuster, side, end, hand } = moves[0]!
     const where = hand.seenFrom ? `, ${hand.seenFrom}` : ''
     const start = outOfReach.length === 0 ? 'Start' : 'After that, for the rest, start'
-    said.push(`${start} with the ${adjuster.name}, ${side} ${end}: ${hand.amount}${where}.`)
-    const toes = moves.filter((move) => move.job === 'toe').length
+    said.push(
+      `${start} with the ${adjuster.name}, ${side === 'both' ? `${end} axle` : `${side} ${end}`}: ${hand.amount}${where}.`,
+    )
+    const toes = moves.filter((move) => isForToe(move.job)).length
     if (moves.length > 1)
       said.push(
         toes > 0 && toes < moves.length

@@ -1,3 +1,4 @@
+import type { Wedge } from './adjuster.ts'
 import type { Aim } from './aim.ts'
 import type { Axis } from './axis.ts'
 import { costOf } from './cost-of.ts'
@@ -82,6 +83,7 @@ export function onSteps(
 
 /** The step nearest to a wanted setting, then the one on its other side; always at least the present setting. */
 function stepsNear({ adjuster, base }: Axis, wanted: number): readonly number[] {
+  if (adjuster.kind === 'wedge') return wedgesNear(adjuster, base, wanted)
   const [low, high] = adjuster.range
   const room = adjuster.step * 1e-6
   const inRange = (k: number) => {
@@ -103,4 +105,17 @@ function stepsNear({ adjuster, base }: Axis, wanted: number): readonly number[] 
       }
   const sorted = [...new Set(found.length ? found : [0])].sort((a, b) => Math.abs(a - at) - Math.abs(b - at))
   return sorted.map((k) => (k === 0 ? base : Math.min(high, Math.max(low, base + k * adjuster.step))))
+}
+
+/** The wedges (or none, or what is in) nearest to a wanted angle, on either side of it. */
+function wedgesNear({ sizes, range, step }: Wedge, base: number, wanted: number): readonly number[] {
+  const room = step * 1e-6
+  const all = [...new Set([base, 0, ...sizes, ...sizes.map((size) => -size)])].filter(
+    (angle) => angle === base || (angle >= range[0] - room && angle <= range[1] + room),
+  )
+  const near = (list: readonly number[]) =>
+    list.toSorted((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted)).slice(0, 1)
+  return [...near(all.filter((a) => a <= wanted)), ...near(all.filter((a) => a > wanted))].sort(
+    (a, b) => Math.abs(a - wanted) - Math.abs(b - wanted),
+  )
 }

@@ -2,6 +2,7 @@ import type { ReadingName } from '../linkage/index.ts'
 import type { Aim } from './aim.ts'
 import type { FaultKind } from './fault-kinds.ts'
 import { faultKindsFor } from './fault-kinds-for.ts'
+import { isForToe } from './job-of.ts'
 import { jobOfAxis } from './job-of-axis.ts'
 import { rowChanges } from './row-changes.ts'
 import type { SearchSpace } from './search-space.ts'
@@ -118,5 +119,5 @@ const hangsOn = (row: SearchSpace['rows'][number], other: SearchSpace['rows'][nu
 
 function serves(space: SearchSpace, j: number, i: number): boolean {
   const { name } = space.rows[i]!
-  return name.includes('toe') || name === 'thrust' || jobOfAxis(space, space.axes[j]!) !== 'toe'
+  return name.includes('toe') || name === 'thrust' || !isForToe(jobOfAxis(space, j))
 }

@@ -1,5 +1,5 @@
 import type { WheelAngle } from '../linkage/index.ts'
-import { angleOrder } from './angles-at-strokes.ts'
+import { angleOrder, anglesAtStrokes } from './angles-at-strokes.ts'
 import type { LearnedResponse } from './learned-response.ts'
 import type { WheelSetup } from './problem.ts'
 import { type PointsKnown, responsePriors } from './response-prior.ts'
@@ -24,9 +24,11 @@ export function priorResponse(
   const strokes = wheel.adjusters.map((adjuster) =>
     strokeOf(adjuster, wheel.settings[adjuster.id] ?? (adjuster.range[0] + adjuster.range[1]) / 2),
   )
-  const { slope } = responseSurface(wheel, strokes)
+  const { slope } = responseSurface(anglesAtStrokes(wheel), strokes)
   const angles: WheelAngle[] =
-    wheel.points.layout === 'five-link' ? ['camber', 'toe'] : ['camber', 'caster', 'toe']
+    wheel.points.layout === 'five-link' || wheel.points.layout === 'semi-trailing arm'
+      ? ['camber', 'toe']
+      : ['camber', 'caster', 'toe']
   const n = wheel.adjusters.length
   const count = angles.length * n
   const at = (angle: WheelAngle, j: number) => slope[angleOrder.indexOf(angle) * n + j]!

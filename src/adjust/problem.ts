@@ -1,27 +1,57 @@
-import type { AxleEnd, CornerPoints, Drive, ReadingName } from '../linkage/index.ts'
+import type {
+  AnyCornerPoints,
+  AxleDrive,
+  AxleEnd,
+  Drive,
+  ReadingName,
+  SolidAxlePoints,
+  TwistBeam,
+} from '../linkage/index.ts'
 import type { Measured } from '../measure/index.ts'
 import type { Adjuster } from './adjuster.ts'
 import type { FaultKind } from './fault-kinds.ts'
 import type { LearnedResponse } from './learned-response.ts'
 
-/** One wheel as the moves see it, drawn as a LEFT corner. @source definition */
-export interface WheelSetup {
-  readonly points: CornerPoints
-  /** Where it stood when it was read: travel from the design height, rack as the left-drawn corner sees it. */
-  readonly drive: Drive
+/** Adjusters and where they stand. @source definition */
+export interface AdjusterSet {
   readonly adjusters: readonly Adjuster[]
   /** Present setting by adjuster id, in the adjuster's own unit; null or absent when nobody knows. */
   readonly settings: Readonly<Record<string, number | null>>
+}
+
+/** One wheel as the moves see it, drawn as a LEFT corner. @source definition */
+export interface WheelSetup extends AdjusterSet {
+  readonly points: AnyCornerPoints
+  /** Where it stood when it was read: travel from the design height, rack as the left-drawn corner sees it. */
+  readonly drive: Drive
   /** What recorded moves have taught about this corner; without it the points are taken as true. */
   readonly response?: LearnedResponse
 }
 
-/** Both wheels of one axle. @source definition */
-export interface AxleSetup {
+/** Both wheels of an axle whose wheels hang by themselves. @source definition */
+export interface CornersSetup {
   readonly end: AxleEnd
   readonly left: WheelSetup
   readonly right: WheelSetup
+  /** What acts on both wheels: a sub-frame that can be shifted. */
+  readonly both?: AdjusterSet
 }
+
+/** An axle that is one body (or one beam), with both wheels; its points are in vehicle axes. @source definition */
+export interface WholeAxleSetup {
+  readonly end: AxleEnd
+  readonly axle: SolidAxlePoints | TwistBeam
+  /** Where it stood when it was read; of a beam heave and roll count. */
+  readonly drive: AxleDrive
+  /** What sits at one wheel: offset sleeves, wedges. */
+  readonly left: AdjusterSet
+  readonly right: AdjusterSet
+  /** What acts on both wheels: threads of tie rod, drag link or locating links. */
+  readonly both?: AdjusterSet
+}
+
+/** Both wheels of one axle: `'axle' in setup` says which kind. @source definition */
+export type AxleSetup = CornersSetup | WholeAxleSetup
 
 /** A reading's limits, rad. @source definition */
 export interface Limit {

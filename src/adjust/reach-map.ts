@@ -1,7 +1,7 @@
 import { covarianceMatrix, type Measured } from '../measure/index.ts'
 import { angleOrder, anglesAtStrokes } from './angles-at-strokes.ts'
 import { checkAdjuster } from './check-adjuster.ts'
-import { jobOf } from './job-of.ts'
+import { isForToe, jobOf } from './job-of.ts'
 import type { WheelSetup } from './problem.ts'
 import { responseSurface } from './response-surface.ts'
 import { strokeOf } from './stroke-of.ts'
@@ -53,13 +53,13 @@ const within95 = Math.sqrt(-2 * Math.log(0.05))
  * @source own derivation: docs/methods/reach-map.md
  */
 export function reachMap({ wheel, now, moves = [], after }: ReachTask): ReachMap | null {
-  if (wheel.points.layout === 'five-link') return null
+  if (wheel.points.layout === 'five-link' || wheel.points.layout === 'semi-trailing arm') return null
   const present = wheel.adjusters.map((adjuster) => {
     checkAdjuster(adjuster)
     const setting = wheel.settings[adjuster.id]
     return strokeOf(adjuster, setting ?? (adjuster.range[0] + adjuster.range[1]) / 2)
   })
-  const surface = responseSurface(wheel, present)
+  const surface = responseSurface(anglesAtStrokes(wheel), present)
   const taught = (strokes: ArrayLike<number>, angle: 'camber' | 'caster') => {
     const { response, adjusters } = wheel
     const a = response?.angles.indexOf(angle) ?? -1
@@ -71,8 +71,9 @@ export function reachMap({ wheel, now, moves = [], after }: ReachTask): ReachMap
         : sum + response.mean[a * response.adjusters.length + c]! * (strokes[j]! - present[j]!)
     }, 0)
   }
+  const anglesAt = anglesAtStrokes(wheel)
   const at = (strokes: ArrayLike<number>): MapPoint => {
-    const angles = anglesAtStrokes(wheel, strokes)
+    const angles = anglesAt(strokes)
     const place = (angle: 'camber' | 'caster') => {
       const i = angleOrder.indexOf(angle)
       return now[angle].value + angles[i]! - surface.value[i]! + taught(strokes, angle)
@@ -95,8 +96,10 @@ export function reachMap({ wheel, now, moves = [], after }: ReachTask): ReachMap
     path.push({ at: [after.camber.value, after.caster.value], label: last.label, ellipse: ellipseOf(after) })
   }
 
+  const slopesOf = (slope: Float64Array, j: number) =>
+    angleOrder.map((_, a) => slope[a * wheel.adjusters.length + j]!)
   const turning = wheel.adjusters.flatMap((adjuster, j) =>
-    jobOf(adjuster, surface, j, wheel.adjusters) === 'toe' ? [] : [j],
+    isForToe(jobOf(adjuster, slopesOf(surface.slope, j), wheel.adjusters)) ? [] : [j],
   )
   return { outline: outlineOf(wheel, turning, present, surface.slope, at), path }
 }

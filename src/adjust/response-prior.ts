@@ -1,11 +1,11 @@
-import type { CornerPoints } from '../linkage/index.ts'
+import type { AnyCornerPoints } from '../linkage/index.ts'
 
 /** How well the points of a corner are known. */
 export type PointsKnown = 'typical' | 'measured'
 
 /** Standard deviations of a response before any move was recorded. */
 interface PriorRow {
-  readonly layout: CornerPoints['layout']
+  readonly layout: AnyCornerPoints['layout']
   readonly known: PointsKnown
   /** Of each response, as a share of itself. */
   readonly ofItself: number

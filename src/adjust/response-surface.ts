@@ -1,15 +1,12 @@
-import { angleOrder, anglesAtStrokes } from './angles-at-strokes.ts'
-import type { WheelSetup } from './problem.ts'
-
-/** A wheel's angles as a second-order polynomial of its adjusters' strokes; the search runs on it. */
+/** Angles as a second-order polynomial of their inputs; the search runs on it. */
 export interface ResponseSurface {
-  /** Strokes at which it was taken, m. */
+  /** Inputs at which it was taken: strokes in m, or rad of wedges and sleeves. */
   readonly at: Float64Array
-  /** Angles there, in `angleOrder`, rad. */
+  /** Angles there, rad: four for each wheel, in `angleOrder`. */
   readonly value: Float64Array
-  /** rad/m, [angle · adjusters + adjuster]. */
+  /** rad per input, [angle · inputs + input]. */
   readonly slope: Float64Array
-  /** rad/m², [(angle · adjusters + first) · adjusters + second], symmetric. */
+  /** rad per input², [(angle · inputs + first) · inputs + second], symmetric. */
   readonly bend: Float64Array
 }
 
@@ -17,22 +14,26 @@ export interface ResponseSurface {
 const reach = 2e-3
 
 /**
- * Takes the polynomial from exact poses by central differences: 1 + 2n + n(n − 1)/2 poses for n adjusters.
+ * Takes the polynomial from exact poses by central differences: 1 + 2n + n(n − 1)/2 poses for n inputs.
  * Its error is of third order; whatever is reported comes from exact poses, never from here.
  *
- * @param strokes m, where to take it
+ * @param anglesAt exact angles at given inputs
+ * @param inputs where to take it
  * @source own derivation: docs/methods/moves.md
  */
-export function responseSurface(wheel: WheelSetup, strokes: ArrayLike<number>): ResponseSurface {
-  const n = wheel.adjusters.length
-  const at = Float64Array.from(strokes)
-  const angles = angleOrder.length
+export function responseSurface(
+  anglesAt: (inputs: Float64Array) => Float64Array,
+  inputs: ArrayLike<number>,
+): ResponseSurface {
+  const n = inputs.length
+  const at = Float64Array.from(inputs)
   const moved = (...shifts: readonly (readonly [number, number])[]) => {
     const there = at.slice()
     for (const [i, by] of shifts) there[i]! += by
-    return anglesAtStrokes(wheel, there)
+    return anglesAt(there)
   }
   const value = moved()
+  const angles = value.length
   const up = Array.from(at, (_, i) => moved([i, reach]))
   const down = Array.from(at, (_, i) => moved([i, -reach]))
   const slope = new Float64Array(angles * n)

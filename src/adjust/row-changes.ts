@@ -1,13 +1,14 @@
-import { angleChanges } from './angle-changes.ts'
 import { angleOrder } from './angles-at-strokes.ts'
+import { groupChanges } from './group-changes.ts'
+import { inputsAt } from './inputs-at.ts'
 import type { SearchSpace } from './search-space.ts'
 
 /**
- * What strokes do to each row, by the wheels' second-order response.
+ * What strokes do to each row, by the groups' second-order response.
  *
- * @param strokes m, one per axis
+ * @param strokes m or rad, one per axis
  * @param offsets rad, [wheel · angles + angle]: what an exact pose has added to the polynomial
- * @returns `change` rad per row, `slope` rad/m, [row · axes + axis]
+ * @returns `change` rad per row, `slope` rad per stroke, [row · axes + axis]
  * @source own derivation: docs/methods/moves.md
  */
 export function rowChanges(
@@ -15,17 +16,39 @@ export function rowChanges(
   strokes: Float64Array,
   offsets: Float64Array,
 ): { change: Float64Array; slope: Float64Array } {
-  const count = space.axes.length
-  const change = new Float64Array(space.rows.length)
-  const slope = new Float64Array(space.rows.length * count)
-  const angles = space.surfaces.map((_, w) => angleChanges(space, w, strokes))
-  space.rows.forEach((row, i) => {
+  const { axes, rows, wheels } = space
+  const shifts = Float64Array.from(offsets)
+  const x = inputsAt(space, strokes)
+  // rad per stroke, [(wheel · angles + angle) · axes + axis]
+  const perAxis = new Float64Array(wheels.length * angleOrder.length * axes.length)
+  for (const group of space.groups) {
+    const n = group.inputs.length
+    const angles = group.surface.value.length
+    const slope = new Float64Array(angles * n)
+    groupChanges(group, x, shifts, slope)
+    let k = 0
+    for (const j of group.axes) {
+      const { adjuster } = axes[j]!
+      const sleeve = adjuster.kind === 'offset sleeve' ? adjuster.tilt : null
+      for (let a = 0; a < angles; a++) {
+        const to = (group.wheel * angleOrder.length + a) * axes.length + j
+        perAxis[to] =
+          sleeve === null
+            ? slope[a * n + k]!
+            : sleeve *
+              (slope[a * n + k + 1]! * Math.cos(strokes[j]!) - slope[a * n + k]! * Math.sin(strokes[j]!))
+      }
+      k += sleeve === null ? 1 : 2
+    }
+  }
+  const change = new Float64Array(rows.length)
+  const slope = new Float64Array(rows.length * axes.length)
+  rows.forEach((row, i) => {
     for (const { wheel, angle, by } of row.terms) {
-      const start = space.starts[wheel]!
-      const n = space.starts[wheel + 1]! - start
-      const one = angles[wheel]!
-      change[i]! += by * (one.change[angle]! + offsets[wheel * angleOrder.length + angle]!)
-      for (let j = 0; j < n; j++) slope[i * count + start + j]! += by * one.slope[angle * n + j]!
+      const place = wheel * angleOrder.length + angle
+      change[i]! += by * shifts[place]!
+      for (let j = 0; j < axes.length; j++)
+        slope[i * axes.length + j]! += by * perAxis[place * axes.length + j]!
     }
   })
   return { change, slope }

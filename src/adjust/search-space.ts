@@ -1,28 +1,39 @@
-import type { AxleEnd } from '../linkage/index.ts'
+import type { AnyCornerPoints, AxleEnd } from '../linkage/index.ts'
 import { Refusal } from '../quantity/index.ts'
-import type { Adjuster, AdjustRefusal } from './adjuster.ts'
-import { angleOrder } from './angles-at-strokes.ts'
+import type { ActsOn, Adjuster, AdjustRefusal } from './adjuster.ts'
 import type { Axis } from './axis.ts'
 import { checkAdjuster } from './check-adjuster.ts'
+import { checkOnAxle } from './check-on-axle.ts'
 import type { FaultKind } from './fault-kinds.ts'
-import type { MovesProblem, WheelSetup } from './problem.ts'
+import { inputCount, putInputs } from './inputs-of.ts'
+import type { LearnedResponse } from './learned-response.ts'
+import { misplaced } from './misplaced.ts'
+import type { AdjusterSet, AxleSetup, MovesProblem } from './problem.ts'
 import type { ReadingRow } from './reading-rows.ts'
-import { type ResponseSurface, responseSurface } from './response-surface.ts'
+import { type ResponseGroup, responseGroups } from './response-group.ts'
 import { strokeMeant } from './stroke-meant.ts'
 import { strokeOf } from './stroke-of.ts'
+
+/** How a wheel is held, as far as faults go by it. */
+export type WheelLayout = AnyCornerPoints['layout'] | 'solid axle' | 'twist beam'
+
+/** One wheel of a problem, 2 · axle + (0 left, 1 right). */
+export interface SpaceWheel {
+  readonly layout: WheelLayout
+  readonly adjusters: readonly Adjuster[]
+  readonly response: LearnedResponse | null
+}
 
 /** All wheels of a problem with their response, and all adjusters as axes. */
 export interface SearchSpace {
   /** Front or rear, in the problem's order of axles. */
   readonly ends: readonly AxleEnd[]
-  readonly wheels: readonly WheelSetup[]
-  readonly surfaces: readonly ResponseSurface[]
+  readonly wheels: readonly SpaceWheel[]
+  readonly groups: readonly ResponseGroup[]
   readonly axes: readonly Axis[]
-  /** First axis of each wheel, and one past the last of all. */
-  readonly starts: readonly number[]
+  /** How many inputs all axes have together. */
+  readonly inputs: number
   readonly rows: readonly ReadingRow[]
-  /** Correction of the slopes that recorded moves have taught, [wheel][angle · adjusters + adjuster], rad/m. */
-  readonly taught: readonly Float64Array[]
   /** Kinds of fault that are not to be named. */
   readonly unlikely: readonly FaultKind[]
 }
@@ -30,55 +41,68 @@ export interface SearchSpace {
 /**
  * Lays out the search: checks the adjusters, finds the present strokes and takes each wheel's response there.
  *
- * @throws {Refusal} `bad-adjuster`; `repeated-id` for two adjusters of one wheel with one id; `setting-out-of-range`; `no-such-point`
+ * @throws {Refusal} `bad-adjuster`; `repeated-id` for two adjusters of one set with one id; `setting-out-of-range`;
+ *   `no-such-point`; `wrong-place` for an adjuster that sits at one wheel but acts on both, or the other way round
  * @source own derivation: docs/methods/moves.md
  */
 export function searchSpace(problem: MovesProblem, rows: readonly ReadingRow[]): SearchSpace {
-  const wheels = problem.axles.flatMap((axle) => [axle.left, axle.right])
   const axes: Axis[] = []
-  const starts: number[] = []
-  wheels.forEach((wheel, w) => {
-    starts.push(axes.length)
-    wheel.adjusters.forEach((adjuster, column) => {
-      checkAdjuster(adjuster)
-      if (wheel.adjusters.some((other, i) => i < column && other.id === adjuster.id))
-        throw new Refusal<AdjustRefusal>({
-          code: 'repeated-id',
-          at: adjuster.id,
-          sentence: `Two adjusters of one wheel are both called "${adjuster.id}".`,
-          remedy: 'Give each adjuster of a corner its own id.',
-        })
-      axes.push(axisOf(adjuster, wheel, w, column))
-    })
+  let inputs = 0
+  problem.axles.forEach((setup, axle) => {
+    for (const on of ['left', 'right', 'both'] as const) {
+      const set = setup[on]
+      set?.adjusters.forEach((adjuster, column) => {
+        checkAdjuster(adjuster)
+        checkId(set.adjusters, column)
+        checkPlace(setup, adjuster, on)
+        axes.push(axisOf(adjuster, set, { axle, on, column, input: inputs }))
+        inputs += inputCount(adjuster)
+      })
+    }
   })
-  starts.push(axes.length)
+  const now = new Float64Array(inputs)
+  for (const { adjuster, baseStroke, input } of axes) putInputs(adjuster, baseStroke, now, input)
   return {
-    ends: problem.axles.map((axle) => axle.end),
-    wheels,
-    axes,
-    starts,
-    rows,
-    surfaces: wheels.map((wheel, w) =>
-      responseSurface(
-        wheel,
-        axes.slice(starts[w], starts[w + 1]).map((axis) => axis.baseStroke),
-      ),
+    ends: problem.axles.map((setup) => setup.end),
+    wheels: problem.axles.flatMap((setup) =>
+      (['left', 'right'] as const).map((side) => wheelOf(setup, side)),
     ),
-    taught: wheels.map(taughtSlopes),
+    axes,
+    inputs,
+    rows,
+    groups: problem.axles.flatMap((setup, axle) => responseGroups(setup, axle, axes, now)),
     unlikely: problem.unlikely ?? [],
   }
 }
 
-function axisOf(adjuster: Adjuster, wheel: WheelSetup, w: number, column: number): Axis {
-  const given = wheel.settings[adjuster.id]
+function checkId(adjusters: readonly Adjuster[], column: number): void {
+  const { id } = adjusters[column]!
+  if (adjusters.findIndex((other) => other.id === id) < column)
+    throw new Refusal<AdjustRefusal>({
+      code: 'repeated-id',
+      at: id,
+      sentence: `Two adjusters of one wheel are both called "${id}".`,
+      remedy: 'Give each adjuster of a corner its own id.',
+    })
+}
+
+function checkPlace(setup: AxleSetup, adjuster: Adjuster, on: ActsOn): void {
+  if ('axle' in setup) checkOnAxle(adjuster, on, setup.axle)
+  else if ((adjuster.kind === 'sub-frame shift') !== (on === 'both')) throw misplaced(adjuster, on === 'both')
+}
+
+function axisOf(
+  adjuster: Adjuster,
+  { settings }: AdjusterSet,
+  place: Pick<Axis, 'axle' | 'on' | 'column' | 'input'>,
+): Axis {
+  const given = settings[adjuster.id]
   const known = given !== null && given !== undefined
   const base = known ? given : (adjuster.range[0] + adjuster.range[1]) / 2
   const ends = adjuster.range.map((end) => strokeMeant({ adjuster, known, base }, end))
   return {
+    ...place,
     adjuster,
-    wheel: w,
-    column,
-    side: w % 2 === 0 ? 'left' : 'right',
     known,
     base,
     baseStroke: strokeOf(adjuster, base),
@@ -87,17 +111,9 @@ function axisOf(adjuster: Adjuster, wheel: WheelSetup, w: number, column: number
   }
 }
 
-function taughtSlopes(wheel: WheelSetup): Float64Array {
-  const n = wheel.adjusters.length
-  const slopes = new Float64Array(angleOrder.length * n)
-  const response = wheel.response
-  if (response)
-    response.angles.forEach((angle, a) => {
-      response.adjusters.forEach((id, j) => {
-        const column = wheel.adjusters.findIndex((adjuster) => adjuster.id === id)
-        if (column >= 0)
-          slopes[angleOrder.indexOf(angle) * n + column] = response.mean[a * response.adjusters.length + j]!
-      })
-    })
-  return slopes
+function wheelOf(setup: AxleSetup, side: 'left' | 'right'): SpaceWheel {
+  const adjusters = [...setup[side].adjusters, ...(setup.both?.adjusters ?? [])]
+  if (!('axle' in setup))
+    return { layout: setup[side].points.layout, adjusters, response: setup[side].response ?? null }
+  return { layout: 'location' in setup.axle ? 'solid axle' : 'twist beam', adjusters, response: null }
 }

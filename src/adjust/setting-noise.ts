@@ -1,5 +1,6 @@
 import { seededRandom } from '../measure/index.ts'
 import type { Axis } from './axis.ts'
+import { setByEye } from './set-by-eye.ts'
 import { strokeMeant } from './stroke-meant.ts'
 
 /** What one axis may do beside what it is told, drawn once. */
@@ -18,9 +19,6 @@ export interface StrokeNoise {
   readonly spread: number
 }
 
-/** Half a step, where a hand sets it by eye; shims are what they are. */
-const halfStep = ({ adjuster }: Axis) => (adjuster.kind === 'shims' ? 0 : adjuster.step / 2)
-
 /**
  * Draws what an axis may do beside what it is told: its play when it is tightened and half a step where it
  * is set by eye, both rectangular.
@@ -33,7 +31,7 @@ export function axisDraws(
 ): AxisDraws {
   const random = seededRandom(seed)
   const { play } = axis.adjuster
-  const half = halfStep(axis)
+  const half = setByEye(axis.adjuster)
   const slip = new Float64Array(draws)
   if (play > 0 || half > 0)
     for (let k = 0; k < draws; k++) slip[k] = play * (2 * random() - 1) + half * (2 * random() - 1)
@@ -90,7 +88,7 @@ export function settingNoise(
 const meanSquareCosine = (from: number, to: number) =>
   (1 + (Math.sin(2 * to) - Math.sin(2 * from)) / (2 * (to - from))) / 2
 
-/** Stroke per unit of setting, m per rad, turn or m. */
+/** Stroke per unit of setting: m per rad, turn or m; 1 where they are the same. */
 function strokeRate({ adjuster }: Axis, setting: number): number {
   switch (adjuster.kind) {
     case 'eccentric':
@@ -99,6 +97,11 @@ function strokeRate({ adjuster }: Axis, setting: number): number {
       return (adjuster.sleeve ? 2 : 1) * adjuster.pitch
     case 'shims':
     case 'slotted bolt':
+    case 'slide':
+    case 'top plate':
+    case 'offset sleeve':
+    case 'wedge':
+    case 'sub-frame shift':
       return 1
   }
 }

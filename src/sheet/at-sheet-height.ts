@@ -1,4 +1,4 @@
-import type { AxleSetup } from '../adjust/index.ts'
+import type { CornersSetup } from '../adjust/index.ts'
 import type { Corner } from '../corner/index.ts'
 import type { atHeight } from '../gauge/index.ts'
 import {
@@ -29,7 +29,7 @@ const trusted = { measured: 0.1, typical: 0.3 } as const
  */
 export function heightAnswers(task: {
   readonly corner: Corner
-  readonly setup: AxleSetup
+  readonly setup: CornersSetup
   readonly heights: Readonly<Partial<Record<Side, Measured>>>
   readonly preferred: number | null
 }): Readonly<Partial<Record<ReadingName, HeightAnswer>>> {

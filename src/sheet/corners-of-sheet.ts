@@ -1,4 +1,4 @@
-import type { AxleSetup, WheelSetup } from '../adjust/index.ts'
+import type { CornersSetup, WheelSetup } from '../adjust/index.ts'
 import { type Corner, familyOf, jointLetters, pointNames } from '../corner/index.ts'
 import { mechanism, type Point, poseAt } from '../linkage/index.ts'
 import { metre } from '../quantity/index.ts'
@@ -7,21 +7,25 @@ import type { SheetCorner } from './sheet.ts'
 import { displacementStanding } from './wheel-setups.ts'
 
 /** Both corners of an axle as line drawings: the ride pose, and as they stand with adjusters and height. */
-export function sheetCorners(corner: Corner, setup: AxleSetup): readonly SheetCorner[] {
+export function sheetCorners(corner: Corner, setup: CornersSetup): readonly SheetCorner[] {
   const joints = letteredJoints(corner)
-  return (['left', 'right'] as const).map((side) => {
+  return (['left', 'right'] as const).flatMap((side): readonly SheetCorner[] => {
     const wheel = setup[side]
     const { points } = wheel
+    // an arm that turns about one hinge has no links to draw
+    if (points.layout === 'semi-trailing arm') return []
     const common = { points, side, joints, tyreWidth: corner.wheel.width }
     const design = poseAt(mechanism(points), { travel: metre(0), rack: metre(0) })
     const { displacement, bodyAt } = standing(wheel)
     const present = poseAt(mechanism(points, displacement), wheel.drive)
-    return {
-      side,
-      title: `${side === 'left' ? 'Left' : 'Right'} ${corner.axle}, from its points`,
-      ride: figureOf({ ...common, pose: design }),
-      present: figureOf({ ...common, pose: present, bodyAt }),
-    }
+    return [
+      {
+        side,
+        title: `${side === 'left' ? 'Left' : 'Right'} ${corner.axle}, from its points`,
+        ride: figureOf({ ...common, pose: design }),
+        present: figureOf({ ...common, pose: present, bodyAt }),
+      },
+    ]
   })
 }
 

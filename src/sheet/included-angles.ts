@@ -1,4 +1,4 @@
-import type { AxleSetup, WheelSetup } from '../adjust/index.ts'
+import type { CornersSetup, WheelSetup } from '../adjust/index.ts'
 import { includedAngle } from '../gauge/index.ts'
 import { mechanism, poseAt } from '../linkage/index.ts'
 import { combine, interval, type Measured } from '../measure/index.ts'
@@ -17,7 +17,7 @@ const alike = (0.5 * Math.PI) / 180
  */
 export function includedAngleSays(
   { readings }: RoundReadings,
-  setup: AxleSetup,
+  setup: CornersSetup,
   units: UnitChoice,
 ): readonly string[] {
   const angle = (side: 'left' | 'right') => {

@@ -1,5 +1,5 @@
 import {
-  type AxleSetup,
+  type CornersSetup,
   type LearnedResponse,
   learnMove,
   priorResponse,
@@ -20,7 +20,7 @@ export interface ReadRound {
 }
 
 /** Both wheels with what earlier moves of this job have taught about them. */
-export function taughtSetup(corner: Corner, state: JobState, rounds: readonly ReadRound[]): AxleSetup {
+export function taughtSetup(corner: Corner, state: JobState, rounds: readonly ReadRound[]): CornersSetup {
   const last = rounds.at(-1)!
   const setup = axleSetup(corner, state, last.round)
   const taught = (side: Side): WheelSetup => ({

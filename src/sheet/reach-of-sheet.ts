@@ -1,4 +1,4 @@
-import { type AxleSetup, type Moves, reachMap } from '../adjust/index.ts'
+import { type CornersSetup, type Moves, reachMap } from '../adjust/index.ts'
 import type { ReadingName, Side } from '../linkage/index.ts'
 import type { Limit } from '../spec/index.ts'
 import type { RoundReadings } from './read-round.ts'
@@ -6,7 +6,7 @@ import type { SheetReach } from './sheet.ts'
 
 /** The reach map of each wheel of an axle whose camber and caster were read. */
 export function sheetReach(task: {
-  readonly setup: AxleSetup
+  readonly setup: CornersSetup
   readonly said: RoundReadings
   readonly answer: Moves | null
   readonly limits: Readonly<Partial<Record<ReadingName, Limit>>>

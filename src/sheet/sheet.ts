@@ -1,3 +1,4 @@
+import type { Adjuster } from '../adjust/index.ts'
 import type { Point, ReadingName, Side } from '../linkage/index.ts'
 
 /** How a reading stands against its limits (JCGM 106, threshold in `Sheet.threshold`). @source definition */
@@ -69,10 +70,10 @@ export interface SheetMove {
   readonly adjuster: string
   /** "rear eccentric" */
   readonly name: string
-  /** "right front" */
+  /** "right front"; "front axle" for what acts on both wheels, whose side is then the left one */
   readonly wheel: string
   readonly side: Side
-  readonly kind: 'eccentric' | 'shims' | 'thread' | 'slotted bolt'
+  readonly kind: Adjuster['kind']
   /** "34° clockwise", "5/12 turn longer" */
   readonly amount: string
   /** "from 10 to 11 o'clock", "turn the rod towards you at the top" */

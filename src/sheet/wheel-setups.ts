@@ -1,4 +1,4 @@
-import { type AxleSetup, displacementOf, type WheelSetup } from '../adjust/index.ts'
+import { type CornersSetup, displacementOf, type WheelSetup } from '../adjust/index.ts'
 import { adjustersOf, type Corner, cornerPoints, pointSpreads } from '../corner/index.ts'
 import {
   type HeightFact,
@@ -60,7 +60,7 @@ export const displacementStanding = ({
   )
 
 /** Both wheels of an axle as they stood in a round. */
-export function axleSetup(corner: Corner, state: JobState, round: Round): AxleSetup {
+export function axleSetup(corner: Corner, state: JobState, round: Round): CornersSetup {
   const end: AxleEnd = corner.axle
   const wheel = (side: Side): WheelSetup => ({
     points: cornerPoints(corner),
