@@ -1,4 +1,4 @@
-import { type Adjuster, settingFromClock, settingUnit } from '../adjust/index.ts'
+import { type Adjuster, isFaced, settingFromClock, settingUnit } from '../adjust/index.ts'
 import { Refusal } from '../quantity/index.ts'
 import type { Setting } from './job-state.ts'
 import { type WheelName, wheelPlace } from './wheel-name.ts'
@@ -46,7 +46,7 @@ function foundAt(adjuster: Adjuster, said: Setting | undefined, wheel: WheelName
   const found = said?.asFound
   if (!found) return adjuster.kind === 'thread' ? 0 : 'Nobody recorded how it was found, or two marks differ.'
   if (found.unit !== 'clock') return found.value
-  if (adjuster.kind !== 'eccentric') return `“${found.text}” is a clock position, and it has no face.`
+  if (!isFaced(adjuster)) return `“${found.text}” is a clock position, and it has no face.`
   try {
     return settingFromClock(adjuster, wheelPlace(wheel).side, found.value)
   } catch (refusal) {
