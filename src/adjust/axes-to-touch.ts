@@ -1,9 +1,9 @@
 import { canBeTold } from './can-be-told.ts'
 import { leastSure } from './candidate.ts'
 import type { FewestTask } from './fewest-task.ts'
+import { isToeRow } from './is-toe-row.ts'
 import { isForToe } from './job-of.ts'
 import { jobOfAxis } from './job-of-axis.ts'
-import { rowChanges } from './row-changes.ts'
 
 /**
  * The axes that may be touched at all. Toe is mended by toe adjusters where the wheel has one: an adjuster of
@@ -16,17 +16,16 @@ import { rowChanges } from './row-changes.ts'
 export function axesToTouch({ space, judge, judged, offsets, threshold }: FewestTask): readonly number[] {
   const strokes = Float64Array.from(space.axes, (axis) => axis.baseStroke)
   const still = { settings: space.axes.map((axis) => axis.base), strokes, cost: 0 }
-  const { slope } = rowChanges(space, strokes, offsets)
   const jobs = space.axes.map((_, j) => jobOfAxis(space, j))
   const open = judged.filter((i) => {
-    const { name } = space.rows[i]!
-    const isToe = name.includes('toe') || name === 'thrust'
-    return !isToe && leastSure(space, judge, still, { judged: [i], offsets }) < threshold
+    return (
+      !isToeRow(space.rows[i]!.name) && leastSure(space, judge, still, { judged: [i], offsets }) < threshold
+    )
   })
   return [...space.axes.keys()].filter((j) => {
     if (!canBeTold(space.axes[j]!)) return false
     const fellows = space.groups.filter(({ axes }) => axes.includes(j)).flatMap(({ axes }) => axes)
     const hasToeAdjuster = fellows.some((k) => isForToe(jobs[k]!))
-    return isForToe(jobs[j]!) || !hasToeAdjuster || open.some((i) => slope[i * space.axes.length + j] !== 0)
+    return isForToe(jobs[j]!) || !hasToeAdjuster || open.some((i) => space.touches[i * space.axes.length + j])
   })
 }

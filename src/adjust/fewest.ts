@@ -3,7 +3,6 @@ import { type Candidate, judgedCandidate, leastSure } from './candidate.ts'
 import type { FewestTask } from './fewest-task.ts'
 import { isNearEnd } from './is-near-end.ts'
 import { onSteps } from './on-steps.ts'
-import { rowChanges } from './row-changes.ts'
 import type { SearchSpace } from './search-space.ts'
 import { settingMeant } from './setting-meant.ts'
 import { settledStrokes } from './settled-strokes.ts'
@@ -54,11 +53,10 @@ export function fewestAdjusters(task: FewestTask): Candidate {
 function setsNeeded({ space, judge, judged, offsets }: FewestTask, goal: number): ReadonlySet<number>[] {
   const strokes = Float64Array.from(space.axes, (axis) => axis.baseStroke)
   const still = { settings: space.axes.map((axis) => axis.base), strokes, cost: 0 }
-  const { slope } = rowChanges(space, strokes, offsets)
   const count = space.axes.length
   return judged
     .filter((i) => leastSure(space, judge, still, { judged: [i], offsets }) < goal - doubt)
-    .map((i) => new Set([...space.axes.keys()].filter((j) => slope[i * count + j] !== 0)))
+    .map((i) => new Set([...space.axes.keys()].filter((j) => space.touches[i * count + j])))
 }
 
 /** Settles, brings onto steps and judges one set; null when it cannot meet the goal. */

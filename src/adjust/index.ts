@@ -23,7 +23,7 @@ export { type Hand, handOf, type Turning } from './hand-of.ts'
 export { learnMove, type RecordedMove } from './learn-move.ts'
 export type { LearnedResponse } from './learned-response.ts'
 export { moves } from './moves.ts'
-export type { Foreseen, Move, Moves } from './moves-answer.ts'
+export type { Foreseen, Move, Moves, SteeringWheel, ToReadFirst } from './moves-answer.ts'
 export type { OutOfReach } from './out-of-reach.ts'
 export { priorResponse } from './prior-response.ts'
 export type {
@@ -33,6 +33,7 @@ export type {
   Limit,
   MovesOptions,
   MovesProblem,
+  SteeringHeld,
   WheelSetup,
   WholeAxleSetup,
 } from './problem.ts'

@@ -19,6 +19,8 @@ export interface Move {
   readonly to: number
   readonly known: boolean
   readonly hand: Hand
+  /** What must be done before it, each time; empty where nothing. */
+  readonly before: string
 }
 
 /** What is foreseen of one reading. @source definition */
@@ -34,6 +36,26 @@ export interface Foreseen {
   readonly insideAfter: number | null
 }
 
+/**
+ * Where the steering wheel stands when the vehicle runs straight: both front wheels then share their toe about the
+ * thrust line. Rad, to the left positive.
+ * @source definition
+ */
+export interface SteeringWheel {
+  readonly now: Measured
+  readonly after: Measured
+  /** Probability to be inside its limit; null where it has none. */
+  readonly insideNow: number | null
+  readonly insideAfter: number | null
+}
+
+/** An adjuster that could help, if it were known how it is fitted now. @source definition */
+export interface ToReadFirst {
+  readonly end: AxleEnd
+  readonly side: ActsOn
+  readonly adjuster: Adjuster
+}
+
 /** Moves and what is to be expected of them. @source definition */
 export interface Moves {
   readonly moves: readonly Move[]
@@ -44,9 +66,13 @@ export interface Moves {
   /** The same for those readings only that adjusters can bring inside: what the moves are chosen by. */
   readonly reachableNow: number
   readonly reachableAfter: number
+  /** Null where its ratio was not given, or toe of all four wheels was not read. */
+  readonly steeringWheel: SteeringWheel | null
   readonly outOfReach: readonly OutOfReach[]
   /** Limits whose reading is missing. */
   readonly notRead: readonly ReadingName[]
+  /** Sleeves and wedges that nobody has looked at: no move is told for them before. */
+  readonly readFirst: readonly ToReadFirst[]
   /** What is done and what comes after, in a sentence. */
   readonly sentence: string
 }

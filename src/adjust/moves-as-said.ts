@@ -1,8 +1,10 @@
 import type { Measured, Part } from '../measure/index.ts'
 import type { Axis } from './axis.ts'
+import { canBeTold } from './can-be-told.ts'
 import { type Candidate, chanceOf } from './candidate.ts'
 import { exactOffsets } from './exact-offsets.ts'
 import { handOf } from './hand-of.ts'
+import { isForToe } from './job-of.ts'
 import { jobOfAxis } from './job-of-axis.ts'
 import type { Judge } from './judge.ts'
 import { moveNoises, type NamedNoise } from './move-noises.ts'
@@ -10,6 +12,7 @@ import type { Foreseen, Move, Moves } from './moves-answer.ts'
 import { movesSentence } from './moves-sentence.ts'
 import { orderOfMoves } from './order-of-moves.ts'
 import type { OutOfReach } from './out-of-reach.ts'
+import type { RowName } from './reading-rows.ts'
 import { rowShifts } from './row-shifts.ts'
 import type { SearchSpace } from './search-space.ts'
 
@@ -34,6 +37,7 @@ export function movesAnswer(space: SearchSpace, judge: Judge, outcome: Outcome):
     .filter((axis, j) => made.settings[j] !== axis.base)
     .sort((a, b) => orderOfMoves(space, a, b))
   const list = order.map((axis, k): Move => {
+    const job = jobOfAxis(space, space.axes.indexOf(axis))
     const to = made.settings[space.axes.indexOf(axis)]!
     const { adjuster, on, base, known } = axis
     return {
@@ -41,27 +45,31 @@ export function movesAnswer(space: SearchSpace, judge: Judge, outcome: Outcome):
       end: space.ends[axis.axle]!,
       side: on,
       adjuster,
-      job: jobOfAxis(space, space.axes.indexOf(axis)),
+      job,
       from: base,
       to,
       known,
       hand: handOf(adjuster, on, { from: base, to, known }),
+      before:
+        space.ends[axis.axle] === 'front' && isForToe(job)
+          ? 'centre the steering wheel and hold it there'
+          : '',
     }
   })
   const noises = moveNoises(space, judge, made)
   const change = rowShifts(space, made.strokes, offsets)
   const none = new Float64Array(space.rows.length)
   const paths = pathsOf(space, made.strokes, order)
-  const foreseen = space.rows.map(
-    (row, i): Foreseen => ({
-      name: row.name,
-      now: row.now,
-      after: withNoises(row.now, change[i]!, noises, i),
-      path: paths.map((path) => row.now.value + path[i]!),
-      insideNow: row.limit ? chanceOf(space, judge, [i], none, []) : null,
-      insideAfter: row.limit ? chanceOf(space, judge, [i], change, noises) : null,
-    }),
-  )
+  const said = space.rows.map((row, i): Omit<Foreseen, 'name'> & { readonly name: RowName } => ({
+    name: row.name,
+    now: row.now,
+    after: withNoises(row.now, change[i]!, noises, i),
+    path: paths.map((path) => row.now.value + path[i]!),
+    insideNow: row.limit ? chanceOf(space, judge, [i], none, []) : null,
+    insideAfter: row.limit ? chanceOf(space, judge, [i], change, noises) : null,
+  }))
+  const foreseen = said.filter((one): one is Foreseen => one.name !== 'steering wheel')
+  const wheel = said.find(({ name }) => name === 'steering wheel')
   const limited = space.rows.flatMap((row, i) => (row.limit ? [i] : []))
   const insideNow = chanceOf(space, judge, limited, none, [])
   const insideAfter = chanceOf(space, judge, limited, change, noises)
@@ -72,6 +80,15 @@ export function movesAnswer(space: SearchSpace, judge: Judge, outcome: Outcome):
     insideAfter,
     reachableNow: nothing.chance,
     reachableAfter: made.chance,
+    steeringWheel: wheel
+      ? {
+          now: wheel.now,
+          after: wheel.after,
+          insideNow: wheel.insideNow,
+          insideAfter: wheel.insideAfter,
+        }
+      : null,
+    readFirst: readFirst(space),
     outOfReach: outcome.missed,
     notRead: outcome.notRead,
   }
@@ -85,6 +102,21 @@ function pathsOf(space: SearchSpace, goal: Float64Array, order: readonly Axis[])
     const j = space.axes.indexOf(axis)
     strokes[j] = goal[j]!
     return rowShifts(space, strokes, exactOffsets(space, strokes))
+  })
+}
+
+/** What nobody has looked at and what moves a reading that is out. */
+function readFirst(space: SearchSpace): Moves['readFirst'] {
+  return space.axes.flatMap((axis, j) => {
+    const helps = space.rows.some(
+      ({ now, limit }, i) =>
+        limit &&
+        (now.value < limit.low || now.value > limit.high) &&
+        space.touches[i * space.axes.length + j],
+    )
+    return helps && !canBeTold(axis)
+      ? [{ end: space.ends[axis.axle]!, side: axis.on, adjuster: axis.adjuster }]
+      : []
   })
 }
 

@@ -4,6 +4,7 @@ import type { Axis } from './axis.ts'
 import { costOf } from './cost-of.ts'
 import type { SearchSpace } from './search-space.ts'
 import { settingMeant } from './setting-meant.ts'
+import { settledFrom } from './settled-strokes.ts'
 import { shimChange } from './shim-change.ts'
 import { strokeMeant } from './stroke-meant.ts'
 
@@ -16,6 +17,8 @@ export interface OnSteps {
 }
 
 const most = 6
+/** Up to so many positions all are tried. @source own choice */
+const fewPositions = 8
 
 /**
  * Brings strokes onto real steps: whole steps counted from the present setting, packs that can be made of the
@@ -31,7 +34,12 @@ export function onSteps(
   touched: readonly number[],
   wanted: Float64Array,
 ): OnSteps {
-  const choices = touched.map((j) => stepsNear(space.axes[j]!, settingMeant(space.axes[j]!, wanted[j]!)))
+  const coarse = touched.filter((j) => isCoarse(space.axes[j]!))
+  const { fixed, strokes: sought } = coarseFirst(space, aims, offsets, { touched, coarse, wanted })
+  const choices = touched.map((j) => {
+    const at = fixed.get(j)
+    return at !== undefined ? [at] : stepsNear(space.axes[j]!, settingMeant(space.axes[j]!, sought[j]!))
+  })
   const settings = space.axes.map((axis) => axis.base)
   const strokes = Float64Array.from(space.axes, (axis) => axis.baseStroke)
   const set = (k: number, setting: number) => {
@@ -79,6 +87,56 @@ export function onSteps(
     })
   }
   return { settings, strokes, cost: best }
+}
+
+/** Steps so wide that what is left over is taken up by the others. */
+const isCoarse = ({ adjuster: { kind } }: Axis) =>
+  kind === 'offset sleeve' || kind === 'wedge' || kind === 'top plate'
+
+/** Brings what has wide steps onto one of them, one after the other; the rest settles anew each time. */
+function coarseFirst(
+  space: SearchSpace,
+  aims: readonly (Aim | null)[],
+  offsets: Float64Array,
+  {
+    touched,
+    coarse,
+    wanted,
+  }: {
+    readonly touched: readonly number[]
+    readonly coarse: readonly number[]
+    readonly wanted: Float64Array
+  },
+): { readonly fixed: ReadonlyMap<number, number>; readonly strokes: Float64Array } {
+  const fixed = new Map<number, number>()
+  let strokes = wanted
+  for (const j of coarse) {
+    const axis = space.axes[j]!
+    const free = touched.filter((k) => k !== j && !fixed.has(k))
+    let best: { readonly setting: number; readonly cost: number; readonly strokes: Float64Array } | null =
+      null
+    for (const setting of widerSteps(axis, settingMeant(axis, strokes[j]!))) {
+      const start = strokes.slice()
+      start[j] = strokeMeant(axis, setting)
+      const one = settledFrom(space, aims, offsets, { free, start })
+      if (!best || one.cost < best.cost) best = { setting, ...one }
+    }
+    fixed.set(j, best!.setting)
+    strokes = best!.strokes
+  }
+  return { fixed, strokes }
+}
+
+/** Of few positions all, else those next to the wanted one. */
+function widerSteps(axis: Axis, wanted: number): readonly number[] {
+  const { adjuster, base } = axis
+  const [low, high] = adjuster.range
+  if (adjuster.kind === 'wedge' || (high - low) / adjuster.step > fewPositions) return stepsNear(axis, wanted)
+  const room = adjuster.step * 1e-6
+  const found: number[] = []
+  for (let k = Math.ceil((low - base) / adjuster.step - 1e-6); base + k * adjuster.step <= high + room; k++)
+    found.push(k === 0 ? base : Math.min(high, Math.max(low, base + k * adjuster.step)))
+  return found
 }
 
 /** The step nearest to a wanted setting, then the one on its other side; always at least the present setting. */

@@ -1,10 +1,14 @@
 import type { ReadingName } from '../linkage/index.ts'
 import type { Aim } from './aim.ts'
+import type { Axis } from './axis.ts'
+import { canBeTold } from './can-be-told.ts'
 import type { FaultKind } from './fault-kinds.ts'
 import { faultKindsFor } from './fault-kinds-for.ts'
+import { isToeRow } from './is-toe-row.ts'
 import { isForToe } from './job-of.ts'
 import { jobOfAxis } from './job-of-axis.ts'
 import { rowChanges } from './row-changes.ts'
+import { rowShifts } from './row-shifts.ts'
 import type { SearchSpace } from './search-space.ts'
 
 /** A reading that stays outside whatever is turned. @source definition */
@@ -24,6 +28,8 @@ export interface OutOfReach {
 const hair = 1e-6
 /** A hundredth of a degree, rad. @source own choice */
 const least = 1.7e-4
+/** A sleeve is looked at in steps of its own, but not finer than 5°. @source own choice */
+const fineTurn = Math.PI / 36
 
 /**
  * Readings that lie outside and cannot be brought inside by themselves, with the value nearest to the limit
@@ -47,8 +53,11 @@ export function reachEnds(space: SearchSpace, aims: readonly (Aim | null)[]): (n
     for (let round = 0; round < 3; round++) {
       const { slope } = rowChanges(space, strokes, offsets)
       space.axes.forEach((axis, j) => {
+        if (!serves(space, j, i) || !canBeTold(axis)) return
         const g = slope[i * space.axes.length + j]!
-        if (g !== 0 && serves(space, j, i)) strokes[j] = g * wanted > 0 ? axis.high : axis.low
+        if (axis.adjuster.kind === 'offset sleeve')
+          strokes[j] = bestOnCircle(axis, (turn) => wanted * changeAt(space, i, strokes, j, turn))
+        else if (g !== 0) strokes[j] = g * wanted > 0 ? axis.high : axis.low
       })
       const reached = now + rowChanges(space, strokes, offsets).change[i]!
       if ((reached - best) * wanted > 0) best = reached
@@ -70,7 +79,9 @@ export function outOfReach(
   { alone, lost }: { readonly alone: boolean; readonly lost: readonly number[] },
 ): OutOfReach | null {
   const row = space.rows[i]!
-  if (!row.limit) return null
+  const { name } = row
+  // where the steering wheel will stand is said by itself
+  if (!row.limit || name === 'steering wheel') return null
   const by = Math.max(row.limit.low - value, value - row.limit.high)
   if (!(by > hair)) return null
   const beyond = value < row.limit.low ? 'low' : 'high'
@@ -84,16 +95,16 @@ export function outOfReach(
   const because = lost.map((j) => space.rows[j]!).find((other) => hangsOn(row, other))
   const mayBe = because
     ? []
-    : faultKindsFor(row.name, space.wheels).filter((kind) => !space.unlikely.includes(kind))
+    : faultKindsFor(name, space.wheels).filter((kind) => !space.unlikely.includes(kind))
   const side = beyond === 'low' ? 'below its lower limit' : 'above its upper limit'
   const start = !movable
-    ? `${row.name} lies ${degrees} ${side} and no adjuster moves it`
+    ? `${name} lies ${degrees} ${side} and no adjuster moves it`
     : because
-      ? `${row.name} cannot come inside as long as ${because.name} is out of reach`
+      ? `${name} cannot come inside as long as ${because.name} is out of reach`
       : alone
-        ? `${row.name}: the reach ends ${degrees} ${side}`
-        : `${row.name} stays ${degrees} ${side}, because the same adjusters are needed for the other readings`
-  return { reading: row.name, by, beyond, why, mayBe, sentence: `${start}.` }
+        ? `${name}: the reach ends ${degrees} ${side}`
+        : `${name} stays ${degrees} ${side}, because the same adjusters are needed for the other readings`
+  return { reading: name, by, beyond, why, mayBe, sentence: `${start}.` }
 }
 
 /**
@@ -106,9 +117,32 @@ export function isMovable(space: SearchSpace, i: number): boolean {
   const still = Float64Array.from(space.axes, (axis) => axis.baseStroke)
   const { slope } = rowChanges(space, still, new Float64Array(4 * space.wheels.length))
   const count = space.axes.length
-  return space.axes.some(
-    (axis, j) => serves(space, j, i) && Math.abs(slope[i * count + j]!) * (axis.high - axis.low) > least,
-  )
+  return space.axes.some((axis, j) => {
+    if (!serves(space, j, i) || !canBeTold(axis)) return false
+    if (axis.adjuster.kind !== 'offset sleeve')
+      return Math.abs(slope[i * count + j]!) * (axis.high - axis.low) > least
+    const at = (turn: number) => changeAt(space, i, still, j, turn)
+    return at(bestOnCircle(axis, at)) - at(bestOnCircle(axis, (turn) => -at(turn))) > least
+  })
+}
+
+/** What row i changes by with axis j at a turn and the others at these strokes. */
+function changeAt(space: SearchSpace, i: number, strokes: Float64Array, j: number, turn: number): number {
+  const there = strokes.slice()
+  there[j] = turn
+  return rowShifts(space, there, new Float64Array(4 * space.wheels.length))[i]!
+}
+
+/** The turn of a sleeve, on its steps, where something is most. */
+function bestOnCircle({ adjuster, base }: Axis, of: (turn: number) => number): number {
+  const [low, high] = adjuster.range
+  const step = Math.max(adjuster.step, fineTurn)
+  let [best, most] = [base, of(base)]
+  for (let k = Math.ceil((low - base) / step); base + k * step <= high + 1e-9; k++) {
+    const there = of(base + k * step)
+    if (there > most) [best, most] = [base + k * step, there]
+  }
+  return best
 }
 
 /** Whether a reading that two wheels make together contains the other, a wheel's own. */
@@ -119,5 +153,5 @@ const hangsOn = (row: SearchSpace['rows'][number], other: SearchSpace['rows'][nu
 
 function serves(space: SearchSpace, j: number, i: number): boolean {
   const { name } = space.rows[i]!
-  return name.includes('toe') || name === 'thrust' || !isForToe(jobOfAxis(space, j))
+  return isToeRow(name) || !isForToe(jobOfAxis(space, j))
 }

@@ -61,6 +61,16 @@ export interface Limit {
   readonly preferred?: number
 }
 
+/** The steering wheel while front toe was read. @source definition */
+export interface SteeringHeld {
+  /** Turn of the steering wheel per turn of the road wheels, > 0. */
+  readonly ratio: number
+  /** Where it was held, rad, to the left positive. Default: straight, exactly. */
+  readonly held?: Measured
+  /** Where it may stand when the vehicle runs straight, rad; then moves centre it too. */
+  readonly limit?: Limit
+}
+
 /** What the moves are found from. @source definition */
 export interface MovesProblem {
   /** The axles that can be adjusted; readings of others still count. */
@@ -68,6 +78,8 @@ export interface MovesProblem {
   /** Readings of any wheel; errors shared between them carry the same source. */
   readonly readings: Readonly<Partial<Record<ReadingName, Measured>>>
   readonly limits: Readonly<Partial<Record<ReadingName, Limit>>>
+  /** How the steering wheel stood while front toe was read; without it nothing is said of where it will stand. */
+  readonly steering?: SteeringHeld
   /** Kinds of fault that other evidence speaks against: not named for what is out of reach. */
   readonly unlikely?: readonly FaultKind[]
 }

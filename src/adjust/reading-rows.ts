@@ -1,5 +1,5 @@
 import { type AxleReading, axleReadings, type ReadingName, type WheelReading } from '../linkage/index.ts'
-import type { Measured } from '../measure/index.ts'
+import { combine, exact, type Measured } from '../measure/index.ts'
 import { Refusal } from '../quantity/index.ts'
 import type { AdjustRefusal } from './adjuster.ts'
 import { angleOrder } from './angles-at-strokes.ts'
@@ -15,9 +15,12 @@ interface RowTerm {
   readonly by: number
 }
 
+/** A reading, or where the steering wheel stands when the vehicle runs straight. */
+export type RowName = ReadingName | 'steering wheel'
+
 /** One reading with the wheel angles it is made of and, where there is one, its limit. */
 export interface ReadingRow {
-  readonly name: ReadingName
+  readonly name: RowName
   readonly now: Measured
   readonly limit: Required<Limit> | null
   readonly terms: readonly RowTerm[]
@@ -28,6 +31,7 @@ export interface ReadingRow {
  * (total toe from two wheels). A limit whose reading is missing is named, not guessed.
  *
  * @throws {Refusal} `bad-limit` when a limit is empty, not finite, or its preferred value lies outside
+ * @throws {Refusal} `bad-option` for a steering ratio that is not above 0
  * @throws {Refusal} `no-reading` when there is nothing at all to judge
  * @source definition
  */
@@ -47,6 +51,8 @@ export function readingRows(problem: MovesProblem): { rows: readonly ReadingRow[
     if (now) rows.push({ name, now, limit: full, terms: termsOf(name, problem) })
     else notRead.push(name)
   }
+  const wheel = steeringRow(problem)
+  if (wheel) rows.push(wheel)
   if (!rows.some((row) => row.limit))
     throw new Refusal<AdjustRefusal>({
       code: 'no-reading',
@@ -58,12 +64,46 @@ export function readingRows(problem: MovesProblem): { rows: readonly ReadingRow[
   return { rows, notRead }
 }
 
-function checked(name: ReadingName, { low, high, preferred }: Limit): Required<Limit> {
+/** Null where toe of all four wheels was not read, nor the thrust line. */
+function steeringRow(problem: MovesProblem): ReadingRow | null {
+  const { steering, readings } = problem
+  if (!steering) return null
+  const { ratio, held = exact(0), limit } = steering
+  if (!(ratio > 0 && Number.isFinite(ratio)))
+    throw new Refusal<AdjustRefusal>({
+      code: 'bad-option',
+      at: 'steering.ratio',
+      given: String(ratio),
+      sentence: `The steering ratio is ${ratio}; it must be above 0.`,
+      remedy: 'Give how many degrees the steering wheel turns per degree of the road wheels.',
+    })
+  const parts = [
+    { of: readingOf(readings, 'front left toe'), times: ratio / 2 },
+    { of: readingOf(readings, 'front right toe'), times: -ratio / 2 },
+    { of: readingOf(readings, 'thrust'), times: -ratio },
+    { of: held, times: 1 },
+  ]
+  if (parts.some(({ of }) => !of)) return null
+  const toes = parts.slice(0, 3).flatMap(({ times }, k) =>
+    termsOf((['front left toe', 'front right toe', 'thrust'] as const)[k]!, problem).map((term) => ({
+      ...term,
+      by: term.by * times,
+    })),
+  )
+  return {
+    name: 'steering wheel',
+    now: combine(parts.map(({ of, times }) => ({ of: of!, times }))),
+    limit: limit ? checked('steering wheel', limit) : null,
+    terms: toes,
+  }
+}
+
+function checked(name: RowName, { low, high, preferred }: Limit): Required<Limit> {
   const wanted = preferred ?? (low + high) / 2
   if (!(Number.isFinite(low) && Number.isFinite(high) && low < high && wanted >= low && wanted <= high))
     throw new Refusal<AdjustRefusal>({
       code: 'bad-limit',
-      at: `limits.${name}`,
+      at: name === 'steering wheel' ? 'steering.limit' : `limits.${name}`,
       given: `${low} … ${high}, preferred ${wanted}`,
       sentence: `The limits of ${name} do not hold together: low must be below high, with the preferred value between them.`,
       remedy: 'Type low, high and preferred again from your service information.',

@@ -1,6 +1,7 @@
 import type { AnyCornerPoints, AxleEnd } from '../linkage/index.ts'
 import { Refusal } from '../quantity/index.ts'
 import type { ActsOn, Adjuster, AdjustRefusal } from './adjuster.ts'
+import { angleOrder } from './angles-at-strokes.ts'
 import type { Axis } from './axis.ts'
 import { checkAdjuster } from './check-adjuster.ts'
 import { checkOnAxle } from './check-on-axle.ts'
@@ -34,6 +35,8 @@ export interface SearchSpace {
   /** How many inputs all axes have together. */
   readonly inputs: number
   readonly rows: readonly ReadingRow[]
+  /** Whether an axis moves a row at all, [row · axes + axis]. */
+  readonly touches: Uint8Array
   /** Kinds of fault that are not to be named. */
   readonly unlikely: readonly FaultKind[]
 }
@@ -62,6 +65,7 @@ export function searchSpace(problem: MovesProblem, rows: readonly ReadingRow[]):
   })
   const now = new Float64Array(inputs)
   for (const { adjuster, baseStroke, input } of axes) putInputs(adjuster, baseStroke, now, input)
+  const groups = problem.axles.flatMap((setup, axle) => responseGroups(setup, axle, axes, now))
   return {
     ends: problem.axles.map((setup) => setup.end),
     wheels: problem.axles.flatMap((setup) =>
@@ -70,9 +74,30 @@ export function searchSpace(problem: MovesProblem, rows: readonly ReadingRow[]):
     axes,
     inputs,
     rows,
-    groups: problem.axles.flatMap((setup, axle) => responseGroups(setup, axle, axes, now)),
+    groups,
+    touches: touchesOf({ axes, rows, groups }),
     unlikely: problem.unlikely ?? [],
   }
+}
+
+/** A sleeve that stands at the top of its circle has no slope there, so its inputs are asked. */
+function touchesOf({ axes, rows, groups }: Pick<SearchSpace, 'axes' | 'rows' | 'groups'>): Uint8Array {
+  const touches = new Uint8Array(rows.length * axes.length)
+  rows.forEach(({ terms }, i) => {
+    for (const { wheel, angle } of terms)
+      for (const group of groups) {
+        const a = (wheel - group.wheel) * angleOrder.length + angle
+        if (a < 0 || a >= group.surface.value.length) continue
+        const n = group.inputs.length
+        for (const j of group.axes) {
+          const k = group.inputs.indexOf(axes[j]!.input)
+          for (let c = 0; c < inputCount(axes[j]!.adjuster); c++)
+            if (group.surface.slope[a * n + k + c] !== 0 || group.taught[a * n + k + c] !== 0)
+              touches[i * axes.length + j] = 1
+        }
+      }
+  })
+  return touches
 }
 
 function checkId(adjusters: readonly Adjuster[], column: number): void {

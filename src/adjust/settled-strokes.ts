@@ -5,6 +5,8 @@ import { rowChanges } from './row-changes.ts'
 import type { SearchSpace } from './search-space.ts'
 
 const rounds = 12
+/** Places on a sleeve's circle that are tried. @source own choice */
+const around = 8
 
 /** How well strokes do: smaller is better. */
 export interface Settled {
@@ -13,11 +15,11 @@ export interface Settled {
 }
 
 /**
- * Strokes of the touched axes that make the cost smallest within their ranges: Gauss–Newton with an active
- * set for the ends of the ranges. The others stay where they are.
+ * Strokes of the touched axes that make the cost smallest within their ranges. A sleeve goes round, so its
+ * neighbourhood is not all: it is also started from other places of its circle.
  *
  * @param touched places of axes
- * @source Gauss–Newton; own derivation: docs/methods/moves.md
+ * @source Gauss–Newton from several starts; own derivation: docs/methods/moves.md
  */
 export function settledStrokes(
   space: SearchSpace,
@@ -25,7 +27,34 @@ export function settledStrokes(
   offsets: Float64Array,
   touched: readonly number[],
 ): Settled {
-  const strokes = Float64Array.from(space.axes, (axis) => axis.baseStroke)
+  const still = Float64Array.from(space.axes, (axis) => axis.baseStroke)
+  let best = settledFrom(space, aims, offsets, { free: touched, start: still })
+  for (const j of touched) {
+    const { adjuster, low, high } = space.axes[j]!
+    if (adjuster.kind !== 'offset sleeve') continue
+    for (let k = 0; k < around; k++) {
+      const start = best.strokes.slice()
+      start[j] = low + ((high - low) * (k + 0.5)) / around
+      const one = settledFrom(space, aims, offsets, { free: touched, start })
+      if (one.cost < best.cost) best = one
+    }
+  }
+  return best
+}
+
+/**
+ * The nearest place from `start` where the cost is smallest: Gauss–Newton with an active set for the ends of the
+ * ranges. Axes that are not free stay where they start.
+ *
+ * @source Gauss–Newton; own derivation: docs/methods/moves.md
+ */
+export function settledFrom(
+  space: SearchSpace,
+  aims: readonly (Aim | null)[],
+  offsets: Float64Array,
+  { free: touched, start }: { readonly free: readonly number[]; readonly start: Float64Array },
+): Settled {
+  const strokes = start.slice()
   let cost = costOf(space, aims, offsets, strokes)
   for (let round = 0; round < rounds; round++) {
     const goal = boundedStep(space, aims, offsets, touched, strokes)

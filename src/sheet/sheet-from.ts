@@ -165,6 +165,8 @@ const nothing: Moves = {
   insideAfter: 0,
   reachableNow: 0,
   reachableAfter: 0,
+  steeringWheel: null,
+  readFirst: [],
   outOfReach: [],
   notRead: [],
   sentence: 'No moves: nothing was read, or nothing has a limit.',
