@@ -64,11 +64,8 @@ function fitsLayout({ file, known, say }: Look, at: Path, adjuster: Adjuster): v
         `The layout "${layout}" has no point that an adjuster of the kind “${kind}” could move by itself.`,
         `one of ${ofWholeAxles.map((k) => `"${k}"`).join(', ')}, or the layout that is true`,
       )
-  } else if (kind === 'offset sleeve' || kind === 'wedge')
-    no(
-      `An adjuster of the kind “${kind}” belongs to a solid axle${kind === 'wedge' ? ' or a twist beam' : ''}; this layout is "${layout}".`,
-      another,
-    )
+  } else if (kind === 'offset sleeve')
+    no(`An offset sleeve leans the kingpin of a solid axle; this layout is "${layout}".`, another)
   if (kind === 'offset sleeve' && isWholeAxle(layout) && !known.point.includes('kingpin-lower'))
     no('An offset sleeve leans the kingpin, and this axle has none.', another)
   if (kind === 'top plate' && layout !== 'strut')
@@ -78,7 +75,7 @@ function fitsLayout({ file, known, say }: Look, at: Path, adjuster: Adjuster): v
 }
 
 function threadRefers(
-  { file, say, mustBe }: Look,
+  { file, known, say, mustBe }: Look,
   at: Path,
   adjuster: Extract<Adjuster, { readonly kind?: 'thread' | undefined }>,
 ): void {
@@ -90,15 +87,17 @@ function threadRefers(
   const family = familyOf(file.layout)
   const link = linkBetween(family, from, to)
   if (!link) {
-    const known = linkNames[family].map(([a, b]) => `["${a}", "${b}"]`)
+    const links = linkNames[family].flatMap(([a, b]) =>
+      known.point.includes(a) && known.point.includes(b) ? [`["${a}", "${b}"]`] : [],
+    )
     say(
       [...at, 'between'],
       `No link runs between "${from}" and "${to}".`,
-      known.length > 0 ? `one of ${known.join(', ')}` : `no thread: a ${family} has no link`,
+      links.length > 0 ? `one of ${links.join(', ')}` : `no thread: this ${family} has no link`,
     )
     return
   }
-  const once = link === 'tieRod' || link === 'dragLink'
+  const once = family === 'solid axle'
   if (once && span === undefined) say([...at, 'span'], 'It is missing: the axle has this rod once.', '"axle"')
   if (!once && span !== undefined) say([...at, 'span'], 'Each side has this link of its own.', 'nothing here')
 }

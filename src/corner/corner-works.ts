@@ -55,9 +55,23 @@ function refused(work: () => unknown, place: (at: string) => string): readonly P
   }
 }
 
+/** Where the linkage room's members of a whole axle stand in a file. */
+const axlePlaces: readonly (readonly [RegExp, string])[] = [
+  [/kingpin/, 'kingpin-upper'],
+  [/rollAxis/, 'roll-axis-front'],
+  [/dropAxis/, 'drop-axis-to'],
+  [/^dragLink/, 'drag-outer'],
+  [/^tieRod/, 'tie-outer'],
+  [/links/, 'lower-link-outer'],
+]
+
 /** The file's name of what the linkage room complains of, where it has one. */
 function placeOf(corner: Corner, at: string): string {
+  if (/tyreRadius$/.test(at)) return 'wheel.loadedRadius'
+  if (/\.(camber|toe)$/.test(at)) return `wheel.${at.split('.').at(-1)}`
   const names = Object.entries(pointNames[familyOf(corner.layout)])
-  const named = names.find(([, inside]) => at.split('.').includes(inside))
-  return named ? fieldPath(['points', named[0]]) : 'points'
+  const named =
+    names.find(([, inside]) => at.split('.').includes(inside))?.[0] ??
+    (isWholeAxle(corner.layout) ? axlePlaces.find(([shape]) => shape.test(at))?.[1] : undefined)
+  return named ? fieldPath(['points', named]) : 'points'
 }

@@ -15,7 +15,7 @@ const asksFor: Readonly<Record<string, { readonly is: (part: Part) => boolean; r
   'adjustable taper-roller hub': { is: (part) => part.kind === 'hub', called: 'a hub' },
   'strut top nut': {
     is: (part) => part.kind === 'strut' || part.kind === 'damper',
-    called: 'a strut or a damper: it is the nut of the piston rod',
+    called: 'a strut or a damper, whose piston rod it holds',
   },
   'strut clamp': { is: (part) => part.kind === 'strut', called: 'a strut' },
   'anchor bolt': { is: (part) => stores(part) === 'torsion bar', called: 'a spring that is a torsion bar' },
@@ -28,7 +28,7 @@ const asksFor: Readonly<Record<string, { readonly is: (part: Part) => boolean; r
     is: (part) => carries(part) === 'air' || stores(part) === 'air',
     called: 'a hose that carries air, or an air spring',
   },
-  seat: { is: isSpring, called: 'a spring: only its load holds it' },
+  seat: { is: isSpring, called: 'a spring, whose load alone holds it' },
   'shackle bolt': {
     is: (part) => part.kind === 'shackle' || stores(part) === 'leaf',
     called: 'a shackle or a leaf spring',
@@ -48,7 +48,7 @@ export function kindOfJointRefers({ file, say }: Look, id: string, joint: Joint)
     if (!parts.some((part) => asked.is(part!)))
       say(
         [...at, 'kind'],
-        `A joint of the kind “${kind}” has ${asked.called} on one side; this one joins ${joint.joins!.map((name) => `"${name}"`).join(' and ')}.`,
+        `A joint of the kind “${kind}” joins ${asked.called}; this one joins ${joint.joins!.map((name) => `"${name}"`).join(' and ')}.`,
         'the kind that is true, or the parts that it joins',
       )
   if (joint.cracked !== undefined && kind !== 'axle nut')

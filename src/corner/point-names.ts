@@ -97,10 +97,12 @@ export const linkNames: Readonly<Record<Family, readonly (readonly [string, stri
   ),
   'semi-trailing arm': [],
   'twist beam': [],
+  // Links of which each side has its own cannot be named by one side's points: they are left out.
   'solid axle': [
-    ...Object.entries(guides).map(([name, inside]) => [`${name}-inner`, `${name}-outer`, inside] as const),
+    ['middle-link-inner', 'middle-link-outer', 'link2'],
+    ['track-bar-inner', 'track-bar-outer', 'link3'],
     // From the left rod end to its mirror image on the right.
-    ['tie-outer', 'tie-outer', 'tieRod'],
-    ['drag-inner', 'drag-outer', 'dragLink'],
+    ['tie-outer', 'tie-outer', 'tie-rod'],
+    ['drag-inner', 'drag-outer', 'drag-link'],
   ],
 }
