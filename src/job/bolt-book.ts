@@ -2,6 +2,7 @@ import { type Corner, jointLetters } from '../corner/index.ts'
 import type { Kit } from '../kit/index.ts'
 import type { Spec } from '../spec/index.ts'
 import type { JobState } from './job-state.ts'
+import { type JointPlace, jointPlaces } from './joint-places.ts'
 import { type JointRecord, jointRecord } from './joint-record.ts'
 import { openHold } from './open-hold.ts'
 import { pinHold } from './pin-hold.ts'
@@ -13,7 +14,7 @@ import { secondCheckHold } from './second-check-hold.ts'
 import type { JointCase, ToDo } from './to-do.ts'
 import { type Touched, touchedJoints } from './touched-joints.ts'
 import { valueHold } from './value-hold.ts'
-import { type WheelName, wheelNames, wheelPlace } from './wheel-name.ts'
+import { type WheelName, wheelNames } from './wheel-name.ts'
 import { wrenchHold } from './wrench-hold.ts'
 
 /** How far a joint has come; "closed" was not opened in this job. @source definition */
@@ -27,8 +28,9 @@ export type JointState =
   | 'checked'
   | 'closed'
 
-/** One joint of one wheel in the bolt book. @source definition */
-export interface BoltLine {
+/** One joint of one wheel, or of one axle, in the bolt book. @source definition */
+export interface BoltLine extends JointPlace {
+  /** The wheel under which new entries name it. */
   readonly wheel: WheelName
   readonly joint: string
   readonly name: string
@@ -72,41 +74,65 @@ const order: readonly JointState[] = [
  * @source own derivation: docs/methods/bolt-book.md
  */
 export function boltBook({ state, corners, spec, kit }: BoltBookSources): readonly BoltLine[] {
-  const lines = wheelNames.flatMap((wheel): BoltLine[] => {
-    const corner = corners[wheelPlace(wheel).axle]
-    if (!corner) return []
-    const touched = touchedJoints({ state, corner, wheel })
-    const letters = jointLetters(corner)
-    return Object.entries(corner.joints).map(([joint, model]) => {
-      const name = model.name ?? joint.replaceAll('-', ' ')
-      const adjuster = model.adjuster ?? null
-      const one: JointCase = {
-        wheel,
-        joint,
-        called: `${name.slice(0, 1).toUpperCase()}${name.slice(1)} of the ${wheel} wheel`,
-        kind: model.kind,
-        adjuster,
-        required: requiredState(model, spec?.tightening?.[corner.axle]?.[joint], spec?.source ?? null),
-        record: jointRecord({ state, wheel, joint, adjuster }),
-        state,
-        kit,
-      }
-      return {
-        wheel,
-        joint,
-        name,
-        kind: model.kind,
-        letter: letters[joint] ?? null,
-        adjuster,
-        required: one.required,
-        record: one.record,
-        ...judged(one, spec, touched.get(joint) ?? null),
-      }
-    })
+  const all = Object.values(corners).flatMap((corner) =>
+    corner === null
+      ? []
+      : Object.keys(corner.joints).flatMap((joint) =>
+          jointPlaces(corner, joint).map((at) => ({ corner, joint, ...at })),
+        ),
+  )
+  const round = [...new Set(wheelNames.flatMap((wheel) => all.filter(({ wheels }) => wheels[0] === wheel)))]
+  const lines = round.map(({ corner, joint, wheels, place }): BoltLine => {
+    const model = corner.joints[joint]!
+    const [wheel] = wheels as [WheelName]
+    const name = model.name ?? joint.replaceAll('-', ' ')
+    const adjuster = model.adjuster ?? null
+    const one: JointCase = {
+      wheels,
+      joint,
+      called: `${name.slice(0, 1).toUpperCase()}${name.slice(1)} of the ${wheels.length > 1 ? place : `${wheel} wheel`}`,
+      kind: model.kind,
+      adjuster,
+      required: requiredState(model, spec?.tightening?.[corner.axle]?.[joint], spec?.source ?? null),
+      record: jointRecord({ state, wheels, joint, adjuster }),
+      state,
+      kit,
+    }
+    return {
+      wheel,
+      wheels,
+      place,
+      joint,
+      name,
+      kind: model.kind,
+      letter: jointLetters(corner)[joint] ?? null,
+      adjuster,
+      required: one.required,
+      record: one.record,
+      ...judged(one, spec, touchedAt({ state, corner, joint, wheels })),
+    }
   })
   const rank = (line: BoltLine) => order.indexOf(line.state) + (line.done ? order.length : 0)
   // Sorting keeps wheels and the file's own order among equals.
   return [...lines].sort((a, b) => rank(a) - rank(b))
+}
+
+/** Why it must have been opened: at either wheel, for a joint of the axle. */
+function touchedAt({
+  wheels,
+  joint,
+  ...about
+}: {
+  readonly state: JobState
+  readonly corner: Corner
+  readonly joint: string
+  readonly wheels: readonly WheelName[]
+}): Touched | null {
+  for (const wheel of wheels) {
+    const touched = touchedJoints({ ...about, wheel }).get(joint)
+    if (touched) return touched
+  }
+  return null
 }
 
 function judged(

@@ -18,7 +18,9 @@ export type {
   Setting,
   Trouble,
 } from './job-state.ts'
+export { type JointPlace, jointPlaces } from './joint-places.ts'
 export type { JointRecord, TightenedFact } from './joint-record.ts'
+export { lacksHeight } from './lacks-height.ts'
 export { type AnyFile, readAny } from './read-any.ts'
 export { readJob } from './read-job.ts'
 export type { Position, RequiredState } from './required-state.ts'

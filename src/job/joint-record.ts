@@ -55,23 +55,24 @@ const nothing: JointRecord = {
  * What the log says of one joint, from its last opening on: undoing it, moving what it carries after it was final,
  * or starting it anew takes away what was recorded before, and says what fell.
  *
+ * @param wheels under whose name the log speaks of it
  * @param adjuster that its bolt carries
  * @source own derivation: docs/methods/bolt-book.md
  */
 export function jointRecord({
   state,
-  wheel,
+  wheels,
   joint,
   adjuster,
 }: {
   readonly state: JobState
-  readonly wheel: WheelName
+  readonly wheels: readonly WheelName[]
   readonly joint: string
   readonly adjuster: string | null
 }): JointRecord {
   const here = <F extends { readonly wheel: WheelName; readonly joint: string }>(facts: readonly F[]) =>
-    facts.filter((fact) => fact.wheel === wheel && fact.joint === joint)
-  const moves = state.moves.filter((move) => move.wheel === wheel && move.adjuster === adjuster)
+    facts.filter((fact) => wheels.includes(fact.wheel) && fact.joint === joint)
+  const moves = state.moves.filter((move) => wheels.includes(move.wheel) && move.adjuster === adjuster)
   const events: Event[] = [
     ...here(state.undone).map((fact) => ({ kind: 'undone', fact }) as const),
     ...moves.map((fact) => ({ kind: 'moved', fact }) as const),
@@ -83,9 +84,10 @@ export function jointRecord({
   const record = events.reduce(after, nothing)
   const openings = [...here(state.undone), ...moves].map(({ entry }) => entry)
   const since = Math.max(...[record.undone, record.moved].map((fact) => fact?.entry ?? -1))
-  const conflict = valueConflicts(here(state.tightenings), () => openings).find(({ entries }) =>
-    entries.some((entry) => entry > since),
-  )
+  const conflict = valueConflicts(
+    here(state.tightenings).map((fact) => ({ ...fact, wheel: wheels[0]! })),
+    () => openings,
+  ).find(({ entries }) => entries.some((entry) => entry > since))
   return { ...record, twoValues: conflict ? conflict.entries : null }
 }
 

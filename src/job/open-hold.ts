@@ -10,13 +10,14 @@ import type { Touched } from './touched-joints.ts'
  * @source own derivation: docs/methods/bolt-book.md
  */
 export function openHold(
-  { wheel, joint, called, required, record, state, adjuster }: JointCase,
+  { wheels, joint, called, required, record, state, adjuster }: JointCase,
   touched: Touched | null,
 ): readonly ToDo[] {
   const { undone, moved, started, runUp, stages, final, fell } = record
   const hold = (rule: ToDo['rule'], entries: readonly number[], sentence: string, remedy: string): ToDo => ({
     rule,
     holdsAt: 'run up',
+    mend: rule === 'deviation' ? 'elsewhere' : 'tighten',
     entries,
     sentence,
     remedy,
@@ -25,7 +26,7 @@ export function openHold(
     .filter(
       (deviation) =>
         deviation.joint === joint &&
-        (deviation.wheel ?? wheel) === wheel &&
+        (deviation.wheel === undefined || wheels.includes(deviation.wheel)) &&
         clearedBy(state, deviation.entry) === null,
     )
     .map(({ entry, what, remark }) =>

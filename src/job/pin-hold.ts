@@ -9,7 +9,7 @@ export function pinHold({ called, required, record }: JointCase): readonly ToDo[
   const { final, pin } = record
   if (!final || required.pin === null) return []
   const hold = (entries: readonly number[], sentence: string, remedy: string): readonly ToDo[] => [
-    { rule: 'I9', holdsAt: 'run up', entries, sentence, remedy },
+    { rule: 'I9', holdsAt: 'run up', mend: 'pin', entries, sentence, remedy },
   ]
   if (!pin)
     return hold(

@@ -1,3 +1,4 @@
+import { lacksHeight } from './lacks-height.ts'
 import type { JointCase, ToDo } from './to-do.ts'
 
 const why = {
@@ -12,7 +13,7 @@ const why = {
  *
  * @source own derivation: docs/methods/bolt-book.md
  */
-export function positionHold({ called, kind, required, record, state, wheel }: JointCase): readonly ToDo[] {
+export function positionHold({ called, kind, required, record, state, wheels }: JointCase): readonly ToDo[] {
   const { final } = record
   if (!final) return []
   const was: readonly string[] = final.position ?? []
@@ -26,24 +27,21 @@ export function positionHold({ called, kind, required, record, state, wheel }: J
       (position): ToDo => ({
         rule,
         holdsAt: 'run up',
+        mend: 'begin anew',
         entries: [final.entry],
         sentence: `${called}: made final ${was.length > 0 ? was.join(', ') : 'in a position that nobody wrote down'}; final counts only ${position}. ${why[position]}`,
         remedy: `Slacken it, bring the vehicle ${position === 'wheels straight' ? 'to wheels straight' : position === 'at ride height' ? 'to ride height' : 'down'}, tighten it again and write down the position.`,
       }),
     )
-  // A height from before the joint was opened, or before a part was renewed, is another vehicle's.
-  const renewed = state.renewed.filter((part) => part.wheels.includes(wheel) && part.entry < final.entry)
-  const since = Math.max(record.undone?.entry ?? -1, ...renewed.map(({ entry }) => entry))
-  const height = state.heights.some(
-    (fact) => fact.wheel === wheel && fact.when === 'settled' && fact.entry > since,
-  )
-  if (found.length === 0 && required.positions.includes('at ride height') && !height)
+  const unread = lacksHeight({ state, wheels, record })
+  if (found.length === 0 && required.positions.includes('at ride height') && unread.length > 0)
     found.push({
       rule: 'I7',
       holdsAt: 'run up',
+      mend: 'elsewhere',
       entries: [final.entry],
-      sentence: `${called}: made final at ride height, but no settled ride height of that wheel is recorded since it was opened.`,
-      remedy: 'Measure the ride height of this wheel as it stands, and write it down.',
+      sentence: `${called}: made final at ride height, but no settled ride height of the ${unread.join(' and ')} wheel is recorded since it was opened.`,
+      remedy: 'Measure the ride height as the vehicle stands, and write it down.',
     })
   return found
 }

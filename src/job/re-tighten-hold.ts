@@ -8,13 +8,14 @@ import type { JointCase, ToDo } from './to-do.ts'
  * @source own derivation: docs/methods/bolt-book.md
  */
 export function reTightenHold(
-  { kind, called, wheel, record, state }: JointCase,
+  { kind, called, wheels, record, state }: JointCase,
   spec: Spec | null,
 ): readonly ToDo[] {
   const { final } = record
   if (kind !== 'wheel nuts' || !final) return []
   const agreed = state.followUps.some(
-    ({ what, wheels }) => what === 'wheel nuts again' && (wheels ?? [wheel]).includes(wheel),
+    (one) =>
+      one.what === 'wheel nuts again' && wheels.every((wheel) => (one.wheels ?? wheels).includes(wheel)),
   )
   if (agreed) return []
   const after = spec?.reTighten?.find(({ what }) => /wheel/i.test(what))?.after.text
@@ -22,6 +23,7 @@ export function reTightenHold(
     {
       rule: 'I22',
       holdsAt: null,
+      mend: 'elsewhere',
       entries: [final.entry],
       sentence: `${called}: a wheel settles on its first distance, so they are tightened again${after ? ` after ${after}` : ''}; no appointment is recorded.`,
       remedy:

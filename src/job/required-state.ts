@@ -41,9 +41,20 @@ const red: readonly Joint['kind'][] = [
   'tapered stud, lock nut',
   'pinch bolt',
   'wheel nuts',
+  'ball-joint bolts',
+  'ball-joint rivets',
+  'axle nut',
+  'adjustable taper-roller hub',
 ]
-/** What only snaps or plugs in. */
-const untightened: readonly Joint['kind'][] = ['clip', 'plug']
+/** What only snaps, plugs, slides or presses in. */
+const untightened: readonly Joint['kind'][] = [
+  'clip',
+  'plug',
+  'press fit',
+  'spline',
+  'retaining ring',
+  'seat',
+]
 
 /**
  * What a joint must be like when it is done. Values come from the spec sheet alone; position, pin and second check
@@ -72,9 +83,14 @@ export function requiredState(
     ...values(tightening),
     condition: tightening?.condition ?? null,
     positions,
-    secondCheck: tightening?.secondCheck ?? red.includes(joint.kind),
+    secondCheck: tightening?.secondCheck ?? (joint.red === true || red.includes(joint.kind)),
     fastener: joint.reuse === 'new pin' ? null : (joint.reuse ?? null),
-    pin: joint.reuse === 'new pin' ? 'new' : castle || joint.pin !== undefined ? 'any' : null,
+    pin:
+      joint.reuse === 'new pin'
+        ? 'new'
+        : castle || joint.pin !== undefined || tightening?.procedure === 'seat and back off'
+          ? 'any'
+          : null,
     source: tightening ? (tightening.source ?? source) : null,
   }
   return { ...required, said: saidOf(required) }

@@ -13,6 +13,7 @@ export function reuseHold({ called, required, record }: JointCase): readonly ToD
     {
       rule: 'I8',
       holdsAt: 'run up',
+      mend: final ? 'begin anew' : 'tighten',
       entries: usedUp === null ? [told.entry] : [usedUp, told.entry],
       sentence:
         fastener === 'used again'

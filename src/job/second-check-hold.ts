@@ -13,12 +13,16 @@ export function secondCheckHold({ called, required, record }: JointCase): readon
   if (!final) return []
   const since = Math.max(final.entry, pin?.entry ?? -1)
   const counts = checks.filter(({ entry }) => entry > since)
+  const once = required.pin !== null || required.procedure === 'torque then angle'
+  const anew = once ? 'begin anew' : 'tighten'
   const hold = (
     holdsAt: 'run up' | 'final',
     entries: readonly number[],
     sentence: string,
     remedy: string,
-  ): readonly ToDo[] => [{ rule: 'I21', holdsAt, entries, sentence, remedy }]
+  ): readonly ToDo[] => [
+    { rule: 'I21', holdsAt, mend: holdsAt === 'final' ? 'look' : anew, entries, sentence, remedy },
+  ]
   const failed = counts.find(({ passed }) => !passed)
   if (failed)
     return hold(

@@ -28,14 +28,17 @@ export interface ToDo {
   readonly rule: ToDoRule
   /** The state at which it holds the joint; null when the joint may be done and something else is due. */
   readonly holdsAt: 'run up' | 'final' | null
+  /** What puts it right: undone and begun anew, tightened (on), its pin, a second look, or nothing at the joint itself. */
+  readonly mend: 'begin anew' | 'tighten' | 'pin' | 'look' | 'elsewhere'
   readonly entries: readonly number[]
   readonly sentence: string
   readonly remedy: string
 }
 
-/** All that is judged of one joint at one wheel. */
+/** All that is judged of one joint at one wheel, or of one axle. */
 export interface JointCase {
-  readonly wheel: WheelName
+  /** Under whose name the log speaks of it. */
+  readonly wheels: readonly WheelName[]
   readonly joint: string
   /** "Lower front pivot bolt of the front right wheel". */
   readonly called: string

@@ -10,13 +10,22 @@ const ROUNDING = 1e-3
  *
  * @source own derivation: docs/methods/bolt-book.md
  */
-export function valueHold({ called, required, record }: JointCase): readonly ToDo[] {
+export function valueHold({ called, required, record, kit }: JointCase): readonly ToDo[] {
   const { final, twoValues } = record
   if (!final) return []
   const { procedure, low, high, angle } = required
-  const hold = (rule: ToDo['rule'], entries: readonly number[], sentence: string, remedy: string): ToDo => ({
+  // A plain torque can be pulled again or on; everything else is begun anew.
+  const pull = procedure === 'torque' ? 'tighten' : 'begin anew'
+  const hold = (
+    rule: ToDo['rule'],
+    entries: readonly number[],
+    sentence: string,
+    remedy: string,
+    mend: ToDo['mend'] = 'begin anew',
+  ): ToDo => ({
     rule,
     holdsAt: 'run up',
+    mend,
     entries,
     sentence,
     remedy,
@@ -29,6 +38,7 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
         twoValues,
         `${called}: two values are recorded. Decide.`,
         'Look at the joint and the wrench, and decide which entry holds.',
+        'elsewhere',
       ),
     )
   if (procedure === null)
@@ -38,12 +48,19 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
         [final.entry],
         `${called}: the spec sheet has no value, so nothing says that this is right.`,
         'Type its procedure and value from your own information into the spec sheet; none is made up here.',
+        'elsewhere',
       ),
     )
-  const torque = torqueOf(final)
+  // A castle nut's torque is that of its floor: on the way to the slot nobody knows it.
+  const floor = procedure === 'castle slot' ? record.stages.at(-1) : undefined
+  const torque = torqueOf(final) ?? (floor ? torqueOf(floor) : null)
   if (low && high) {
-    const room = (angle || low === high ? SAME_TORQUE : ROUNDING) * high.value
-    const typed = (final.torque ?? final.setting)?.text
+    // One stated value is met by the nearest mark of the wrench that made it.
+    const wrench = kit?.wrenches?.[(floor ?? final).wrench ?? '']
+    const mark = low.value === high.value && wrench ? (wrench.resolution.value / 2) * (1 + ROUNDING) : 0
+    const room = Math.max((angle || low === high ? SAME_TORQUE : ROUNDING) * high.value, mark)
+    const of = torqueOf(final) === null && floor ? floor : final
+    const typed = (of.torque ?? of.setting)?.text
     if (torque === null)
       found.push(
         hold(
@@ -51,6 +68,7 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
           [final.entry],
           `${called}: the torque received is not written down${final.adapter ? '; the setting of a wrench with an adapter is another number' : ''}.`,
           `Write down the torque at the fastener; asked for is ${required.said}.`,
+          pull,
         ),
       )
     else if (torque < low.value - room)
@@ -60,6 +78,7 @@ export function valueHold({ called, required, record }: JointCase): readonly ToD
           [final.entry],
           `${called}: received “${typed}”, less than “${low.text}”.`,
           `Tighten it on to ${required.said}, and decide that the new entry holds.`,
+          pull,
         ),
       )
     else if (torque > high.value + room)

@@ -3,6 +3,7 @@ import { adapterOf, torqueWrenchesOf } from '../kit/index.ts'
 import { formatTorque, Nm, Refusal, rad } from '../quantity/index.ts'
 import type { TightenedFact } from './joint-record.ts'
 import type { JointCase, ToDo } from './to-do.ts'
+import { torqueOf } from './torque-of.ts'
 
 /** How far the recorded torque may be from what setting and adapter give: the rounding of a wrench's scale. */
 const NEAR = 0.02
@@ -13,8 +14,10 @@ const NEAR = 0.02
  *
  * @source own derivation: docs/methods/bolt-book.md
  */
-export function wrenchHold({ called, record, kit }: JointCase): readonly ToDo[] {
-  const { final } = record
+export function wrenchHold({ called, required, record, kit }: JointCase): readonly ToDo[] {
+  // The torque of a castle nut is read at its floor.
+  const floor = required.procedure === 'castle slot' ? record.stages.at(-1) : undefined
+  const final = record.final && torqueOf(record.final) === null && floor ? floor : record.final
   const id = final?.wrench
   const wrench =
     kit && id !== undefined && Object.hasOwn(kit.wrenches ?? {}, id) ? torqueWrenchesOf(kit)[id] : null
@@ -22,6 +25,7 @@ export function wrenchHold({ called, record, kit }: JointCase): readonly ToDo[] 
   const hold = (holdsAt: ToDo['holdsAt'], sentence: string, remedy: string): ToDo => ({
     rule: 'wrench',
     holdsAt,
+    mend: holdsAt === null ? 'elsewhere' : required.procedure === 'torque' ? 'tighten' : 'begin anew',
     entries: [final.entry],
     sentence: `${called}: ${sentence}`,
     remedy,

@@ -26,6 +26,7 @@ export type DoingDrawing =
       readonly order: readonly number[]
       readonly count: number
     }
+  /** Forward is +; a hub is backed off by a negative angle. */
   | { readonly kind: 'turn'; readonly angle: number }
 
 /** One thing the hand does at a joint, and what the log gets when it is done. @source definition */
@@ -34,8 +35,13 @@ export interface DoingAct {
   readonly label: string
   /** Whether it can be said now; a later one is shown and cannot be pressed yet. */
   readonly ready: boolean
-  /** The bare entry that is appended: its kind and data as a job file writes them; null: it is only ticked on the way. */
+  /**
+   * The bare entry that is appended: its kind and data as a job file writes them, but for `hand`, which the caller adds
+   * with the moment; null: it is only ticked on the way.
+   */
   readonly entry: { readonly kind: string; readonly data: unknown } | null
+  /** What must be read and laid into the entry's data first, as text with its unit: an end float. */
+  readonly asks?: readonly { readonly path: string; readonly label: string; readonly text: string }[]
 }
 
 /** The doing screen of one joint: one action, one scale. @source definition */

@@ -21,6 +21,8 @@ export interface SheetOptions {
   readonly seed?: number
   /** Units of the person who reads it. Default metric. */
   readonly units?: UnitChoice
+  /** The day of the work for calibrations, "2026-11-25". Default: that of the last entry that has one. */
+  readonly today?: string
 }
 
 /** The corner model at one end of the vehicle, where the job names one. */

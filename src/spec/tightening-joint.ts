@@ -45,7 +45,11 @@ export function tighteningJoint(corner: Corner, joint: string, tightening: Tight
         ? 'tie-rod end'
         : 'bonded bush',
   }
-  const kind = model.kind.startsWith('tapered stud') ? 'tapered stud' : 'bolted'
+  const kind = model.kind.startsWith('tapered stud')
+    ? 'tapered stud'
+    : model.kind === 'adjustable taper-roller hub'
+      ? 'adjustable taper-roller hub'
+      : 'bolted'
   // From two files kind and procedure may come apart; the fasten room says so.
   return { ...facts, kind, procedure: procedureOf(tightening, model.slots) } as Joint
 }

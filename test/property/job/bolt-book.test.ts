@@ -92,7 +92,10 @@ const withTightening = (joint: string, value: Data): Spec =>
 
 test('JO21 every joint of every wheel with a corner model has one line, and an untouched one is done', () => {
   const lines = book([])
-  expect(lines).toHaveLength(2 * Object.keys(corner.joints).length)
+  // The rack's bolts to the frame are the axle's, and stand once.
+  const ofAxle = Object.values(corner.joints).filter((j) => j.joins.join(' ') === 'rack frame')
+  expect(ofAxle).toHaveLength(1)
+  expect(lines).toHaveLength(2 * Object.keys(corner.joints).length - ofAxle.length)
   expect(lines.every((l) => l.state === 'closed' && l.done && l.toDo.length === 0)).toBe(true)
   expect(boltBook({ state: foldJob([final]), corners: { front: null, rear: null }, spec, kit })).toEqual([])
 })
@@ -162,6 +165,121 @@ test('JO21 the line says what is asked for, whose value it is and what carries w
   expect(line([], ball).required.pin).toBe('new')
   expect(line([], nuts).required.said).toBe('60 N·m, then 160 N·m, on the ground')
   expect(line([], 'rack-bolts').letter).toBeNull()
+})
+
+test('JO34 a joint of the axle has one line, and entries that name either wheel count for it', () => {
+  const rack = withTightening('rack-bolts', { procedure: 'torque', low: '50 N·m', high: '60 N·m' })
+  const of = (log: readonly Entry[]) => book(log, { spec: rack }).filter((l) => l.joint === 'rack-bolts')
+  expect(of([]).map((l) => [l.place, l.wheel, l.wheels])).toEqual([
+    ['front axle', 'front left', ['front left', 'front right']],
+  ])
+  const right = (one: Entry): Entry => ({ ...one, data: { ...one.data, wheel: 'front right' } })
+  const open = undone('rack-bolts')
+  const done = tightened('rack-bolts', 'final', { torque: '55 N·m' })
+  for (const log of [
+    [open, done],
+    [right(open), done],
+    [open, right(done)],
+    [right(open), right(done)],
+  ]) {
+    expect(of(log).map((l) => [l.state, l.done])).toEqual([['final', true]])
+    expect(of(log.slice(0, 1)).map((l) => [l.state, l.done])).toEqual([['open', false]])
+  }
+  expect(of([right(open)])[0]!.toDo[0]!.sentence).toContain('of the front axle')
+  // Two values under two names are still two values.
+  const other = right(tightened('rack-bolts', 'final', { torque: '59 N·m' }))
+  expect(of([open, done, other])[0]!.toDo.map(({ rule }) => rule)).toContain('two values')
+  // An opened joint of one wheel opens nothing on the axle's line.
+  expect(of([undone(bolt)])[0]!.state).toBe('closed')
+})
+
+test('JO34 a part that the axle has once, and a joint that stands on one side, are found in the model', () => {
+  const parts = (cornerFile as unknown as { parts: Record<string, Data> }).parts
+  const joints = cornerFile.joints
+  const drawn = (more: Data, joint: Data): Corner =>
+    whole(
+      readCorner({
+        ...cornerFile,
+        parts: { ...parts, beam: { kind: 'axle beam', ...more } },
+        joints: { ...joints, 'beam-bolt': { kind: 'bolt', joins: ['beam', 'frame'], ...joint } },
+      }),
+    )
+  const places = (model: Corner) =>
+    book([], { corner: model })
+      .filter((l) => l.joint === 'beam-bolt')
+      .map((l) => l.place)
+  expect(places(drawn({}, {}))).toEqual(['front axle'])
+  expect(places(drawn({ kind: 'shield' }, {}))).toEqual(['front left', 'front right'])
+  expect(places(drawn({ kind: 'shield', span: 'axle' }, {}))).toEqual(['front axle'])
+  expect(places(drawn({}, { side: 'right' }))).toEqual(['front right'])
+})
+
+test('JO24 I7 a bush of the axle asks for the height of both wheels', () => {
+  const bonded = withJoint('rack-bolts', { bush: { bonded: true }, at: 'tie-inner' })
+  const sheet = withTightening('rack-bolts', { procedure: 'torque', low: '50 N·m', high: '60 N·m' })
+  const rack = tightened('rack-bolts', 'final', { torque: '55 N·m', position: ['at ride height'] })
+  const other = { ...height, data: { ...height.data, wheel: 'front right' } }
+  const at = (log: readonly Entry[]) => said(log, 'rack-bolts', { corner: bonded, spec: sheet })
+  expect(at([height, rack])).toEqual(['run up', 'I7'])
+  expect(at([height, other, rack])).toEqual(['final'])
+})
+
+test('JO28 the torque of a castle nut is that of its floor: the slot has none', () => {
+  const floor = (torque: string, more: Data = {}) => tightened(ball, 'stage', { number: 1, torque, ...more })
+  const slot = tightened(ball, 'final')
+  expect(said([slot, pinned(ball)], ball)).toEqual(['run up', 'value', 'I21'])
+  expect(said([floor('105 N·m'), slot, pinned(ball)], ball)).toEqual(['final', 'I21'])
+  expect(said([floor('90 N·m'), slot, pinned(ball)], ball)).toEqual(['run up', 'value', 'I21'])
+  expect(line([floor('90 N·m'), slot, pinned(ball)], ball).toDo[0]!.sentence).toContain('90 N·m')
+  // Read on a wrench that does not reach down to it.
+  const far = floor('105 N·m', { wrench: 'short-wrench', setting: '105 N·m' })
+  expect(said([far, slot, pinned(ball)], ball)).toEqual(['run up', 'wrench', 'I21'])
+  // A stage of another procedure is no value.
+  const stage = tightened(bolt, 'stage', { number: 1, torque: '190 N·m' })
+  expect(said([height, stage, tightened(bolt, 'final', { position: ['at ride height'] })], bolt)[1]).toBe(
+    'value',
+  )
+})
+
+test('JO27 what drops a wheel is looked at twice: by its kind, or because the model says so', () => {
+  const asks = (more: Data) =>
+    line([], 'rack-bolts', { corner: withJoint('rack-bolts', more) }).required.secondCheck
+  expect(asks({})).toBe(false)
+  expect(asks({ red: true })).toBe(true)
+  for (const kind of ['axle nut', 'ball-joint bolts', 'ball-joint rivets']) expect(asks({ kind })).toBe(true)
+  const parts = (cornerFile as unknown as { parts: Record<string, Data> }).parts
+  const hub = whole(
+    readCorner({
+      ...cornerFile,
+      parts: { ...parts, hub: { kind: 'hub' } },
+      joints: {
+        ...cornerFile.joints,
+        'hub-nut': { kind: 'adjustable taper-roller hub', joins: ['hub', 'knuckle'] },
+      },
+    }),
+  )
+  expect(line([], 'hub-nut', { corner: hub }).required.secondCheck).toBe(true)
+})
+
+test('JO33 each open thing says what puts it right', () => {
+  const mends = (log: readonly Entry[], joint: string) =>
+    line(log, joint).toDo.map(({ rule, mend }) => [rule, mend])
+  const at = (more: Data) => [height, tightened(bolt, 'final', { ...pivot, ...more })]
+  expect(mends([undone(bolt)], bolt)).toEqual([['not closed', 'tighten']])
+  expect(mends(at({ torque: '150 N·m' }), bolt)[0]).toEqual(['value', 'tighten'])
+  expect(mends(at({ torque: '250 N·m' }), bolt)[0]).toEqual(['value', 'begin anew'])
+  expect(mends(at({ position: ['hanging'] }), bolt)[0]).toEqual(['I7', 'begin anew'])
+  expect(mends([final], bolt)[0]).toEqual(['I7', 'elsewhere'])
+  expect(mends(at({ condition: 'oiled' }), bolt)[0]).toEqual(['condition', 'begin anew'])
+  expect(mends(at({}), bolt)).toEqual([['I21', 'look']])
+  expect(mends([...at({}), checked(bolt, { passed: false })], bolt)[0]).toEqual(['I21', 'tighten'])
+  expect(mends([tightened(ball, 'final', { torque: '110 N·m' })], ball)[0]).toEqual(['I9', 'pin'])
+  const nut = [
+    tightened(ball, 'final', { torque: '110 N·m' }),
+    pinned(ball),
+    checked(ball, { passed: false }),
+  ]
+  expect(mends(nut, ball)[0]).toEqual(['I21', 'begin anew'])
 })
 
 test('JO22 a joint goes open, started, run up, final, checked', () => {
@@ -511,7 +629,7 @@ test('JO28 an adjustable hub is judged by its end float, and by what it is broug
       ...more,
     })
   const at = (spec: Spec, more: Data) =>
-    said([tightened('rack-bolts', 'final', more)], 'rack-bolts', { spec })
+    said([tightened('rack-bolts', 'final', more), pinned('rack-bolts')], 'rack-bolts', { spec })
   const float = sheet({ endFloat: ['0.02 mm', '0.10 mm'] })
   expect(at(float, {})).toEqual(['run up', 'value'])
   expect(at(float, { endFloat: '0.05 mm' })).toEqual(['final'])
@@ -520,9 +638,30 @@ test('JO28 an adjustable hub is judged by its end float, and by what it is broug
   expect(at(float, { endFloat: '0.12 mm' })).toEqual(['run up', 'value'])
   expect(at(sheet({ bringUpTo: '5 N·m' }), { torque: '5 N·m' })).toEqual(['final'])
   expect(at(sheet({ bringUpTo: '5 N·m' }), { torque: '30 N·m' })).toEqual(['run up', 'value'])
+  // Its nut has a pin, as a castle nut has.
+  expect(
+    said([tightened('rack-bolts', 'final', { endFloat: '0.05 mm' })], 'rack-bolts', { spec: float }),
+  ).toEqual(['run up', 'I9'])
   expect(line([], 'rack-bolts', { spec: float }).required.said).toBe(
     'seated and backed off, end float 0.02 mm to 0.10 mm',
   )
+})
+
+test('JO28 a stated torque is met by the nearest mark of the wrench that made it', () => {
+  const sheet = withTightening('rack-bolts', {
+    procedure: 'torque then angle',
+    torque: '70 N·m',
+    angle: '90°',
+  })
+  const at = (more: Data) =>
+    said([tightened('rack-bolts', 'final', { angle: '90°', ...more })], 'rack-bolts', { spec: sheet })
+  expect(at({ torque: '70.3 N·m' })).toEqual(['final'])
+  expect(at({ torque: '70.5 N·m' })).toEqual(['run up', 'value'])
+  // Half of its step of 1 N·m, and no more.
+  expect(at({ torque: '70.5 N·m', wrench: 'long-wrench' })).toEqual(['final'])
+  expect(at({ torque: '69.5 N·m', wrench: 'long-wrench' })).toEqual(['final'])
+  expect(at({ torque: '71 N·m', wrench: 'long-wrench' })).toEqual(['run up', 'value'])
+  expect(at({ torque: '70.5 N·m', wrench: 'short-wrench' })).toEqual(['run up', 'value'])
 })
 
 test('JO28 hand snug and what only snaps in ask for no value', () => {
@@ -738,7 +877,7 @@ law(
     const state = foldJob(log)
     const make = () => boltBook({ state, corners: { front: corner, rear: null }, spec, kit })
     const short = (lines: readonly BoltLine[], wheel: string) =>
-      lines.filter((l) => l.wheel === wheel).map((l) => [l.joint, l.state, l.toDo.map((t) => t.rule)])
+      lines.filter((l) => l.place === wheel).map((l) => [l.joint, l.state, l.toDo.map((t) => t.rule)])
     expect(make()).toEqual(make())
     expect(JSON.stringify(state)).toBe(before)
     expect(short(book(right), 'front right')).toEqual(short(make(), 'front left'))
