@@ -68,7 +68,9 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
     )
   program
     .command('sum QUESTION [WORDS...]')
-    .description('one question without a job: adapter, castle nut, sequence, toe, tyre, units, VIN')
+    .description(
+      'one question without a job: adapter, castle nut, caster, run-out, steering wheel, toe, tyre, VIN …',
+    )
     .option('--json', 'write it as JSON')
     .addHelpText('after', sumHelp)
     .action((question: string, given: string[], options: { json?: boolean }) =>

@@ -3,7 +3,7 @@ import { topics } from '../sums/topics.ts'
 import { paragraph } from '../text/paragraph.ts'
 import { wordsOf } from './words.ts'
 
-/** `axlewright sum QUESTION WORDS…`: one question without a job, with formula and source. */
+/** `axlewright sum QUESTION WORDS…`: one question without a job, with formula, source and spread. */
 export function sumCommand(question: string, given: readonly string[], options: { json?: boolean }): Outcome {
   const topic = topics.find(({ name }) => name === question)
   if (!topic)
@@ -18,8 +18,11 @@ export function sumCommand(question: string, given: readonly string[], options: 
   if (options.json) return { out: `${JSON.stringify(sum, null, 2)}\n`, code: 0 }
   const lines = [
     ...sum.answer,
-    `  ${sum.formula}`,
-    `  source: ${sum.source}`,
+    paragraph(sum.formula, '  '),
+    paragraph(`source: ${sum.source}`, '  '),
+    ...sum.spread.map((line, i) =>
+      paragraph(`${i === 0 ? 'spread: ' : ''}${line}`, i === 0 ? '  ' : '          '),
+    ),
     ...sum.notes.map((note) => paragraph(note, '  ')),
   ]
   return { out: `${lines.join('\n')}\n`, code: 0 }

@@ -1,68 +1,68 @@
 import { torqueThrough, wrenchSetting } from '../../fasten/index.ts'
-import { interval, type Measured, propagate, rectangular } from '../../measure/index.ts'
-import {
-  deg,
-  formatMeasured,
-  metre,
-  mm,
-  Nm,
-  parseAngle,
-  parseLength,
-  parsePercent,
-  parseTorque,
-  rad,
-} from '../../quantity/index.ts'
+import { propagate, rectangular } from '../../measure/index.ts'
+import { metre, Nm, parseAngle, parseLength, parsePercent, parseTorque, rad } from '../../quantity/index.ts'
+import { shown, torqueUnitOf } from './shown.ts'
 import type { SumTopic } from './sum-answer.ts'
-
-/** How far the hand, the adapter and its angle are off when nobody says, half-widths. @source own choice */
-const assumed = { hand: mm(20), offset: mm(1), angle: deg(5), accuracy: 0.04 } as const
+import { withinOf } from './within.ts'
 
 /** The value to set on the wrench through an adapter, and what the fastener then receives. */
 export const adapterSum: SumTopic = {
   name: 'adapter',
   about: 'wrench setting through an adapter at any angle',
   needs: ['torque', 'reach', 'offset'],
-  may: ['angle', 'accuracy'],
+  may: ['angle', 'accuracy', 'within'],
   example: 'adapter torque="95 lbf·ft" reach="500 mm" offset="40 mm" angle="0°" accuracy="4 %"',
   work: (words) => {
     const torque = parseTorque(words.get('torque')!, { at: 'torque' })
     const reach = parseLength(words.get('reach')!, { at: 'reach' })
     const offset = parseLength(words.get('offset')!, { at: 'offset' })
     const angle = parseAngle(words.get('angle') ?? '0°', { at: 'angle' })
-    const given = words.get('accuracy')
-    const accuracy = given === undefined ? assumed.accuracy : parsePercent(given, { at: 'accuracy' })
+    const accuracy = words.get('accuracy')
+    const { of, told } = withinOf(words.get('within'), {
+      hand: { of: 'the hand from the middle of the grip', usual: '20 mm', read: parseLength },
+      offset: { of: 'the offset', usual: '1 mm', read: parseLength },
+      angle: { of: 'the angle of the adapter', usual: '5°', read: parseAngle },
+    })
+    const share = parsePercent(accuracy ?? '4 %', { at: 'accuracy' })
     const setting = wrenchSetting({ torque, reach, offset, angle })
+    const lever = [
+      rectangular(of.hand, 'hand', reach),
+      rectangular(of.offset, 'offset', offset),
+      rectangular(of.angle, 'angle', angle),
+    ]
+    // a spread may reach below nothing where there is hardly an offset: that is the other way round
+    const at = (l: number, a: number, turn: number) => ({
+      reach: metre(l),
+      offset: metre(Math.abs(a)),
+      angle: rad(a < 0 ? turn + Math.PI : turn),
+    })
+    const needed = propagate(([l, a, turn]) => wrenchSetting({ torque, ...at(l!, a!, turn!) }), lever)
     const received = propagate(
-      ([s, l, a, at]) =>
-        torqueThrough({ setting: Nm(s!), reach: metre(l!), offset: metre(a!), angle: rad(at!) }),
-      [
-        rectangular(accuracy * setting, 'wrench', setting),
-        rectangular(assumed.hand, 'hand', reach),
-        rectangular(assumed.offset, 'offset', offset),
-        rectangular(assumed.angle, 'angle', angle),
-      ],
+      ([s, l, a, turn]) => torqueThrough({ setting: Nm(s!), ...at(l!, a!, turn!) }),
+      [rectangular(share * setting, 'wrench', setting), ...lever],
     )
-    const shown = (value: Measured) => {
-      const { low, high } = interval(value)
-      const { text, spread } = formatMeasured({
-        value: value.value,
-        halfWidth: (high - low) / 2,
-        kind: 'torque',
-        unit: 'N·m',
-      })
-      return `${text} ${spread}`
-    }
-    const plain = formatMeasured({ value: setting, halfWidth: 0, digits: 1, kind: 'torque', unit: 'N·m' })
+    const typed = torqueUnitOf(words.get('torque')!)
+    const units = [
+      { kind: 'torque', unit: 'N·m' } as const,
+      ...(typed ? [{ kind: 'torque', unit: typed } as const] : []),
+    ]
+    const settings = units.map((unit) => shown('setting', needed, { digits: 1, ...unit }))
+    const torques = units.map((unit) => shown('torque received', received, { digits: 1, ...unit }))
     return {
       answer: [
-        `set the wrench to ${plain.text}`,
-        `the fastener then receives ${shown(received)} (95 % interval)`,
+        `set the wrench to ${settings.map(({ text }) => text).join(', ')}`,
+        `the fastener then receives ${torques.map(({ text }) => text).join(', ')} (95 % interval)`,
       ],
+      numbers: [...settings, ...torques],
       formula: 'setting = torque · reach / (reach + offset · cos angle)',
       source: 'US Army TM 9-254, fig. 4-6; docs/methods/wrench-adapter.md',
+      spread: [
+        `the wrench within ± ${accuracy ?? '4 %'} (${accuracy === undefined ? 'ISO 6789-1:2017 above 10 N·m, from memory' : 'as given'})`,
+        ...told,
+      ],
       notes: [
-        'Angle: 0° straight ahead of the wrench, 90° square to it (no correction), 180° back towards the hand.',
-        `${given === undefined ? 'Accuracy of the wrench taken as ±4 %. ' : ''}The hand within ±20 mm of the middle of the grip, the offset within ±1 mm, the angle within ±5°.`,
+        'Set it to the nearest mark of its scale; never above a stated maximum.',
+        'Angle: 0° straight ahead of the wrench, 90° square to it (no correction), 180° back towards the hand. Reach: from the wrench’s drive to the middle of the grip.',
         'The torque itself comes from the maker’s service information.',
       ],
     }

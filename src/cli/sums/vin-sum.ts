@@ -17,8 +17,10 @@ export const vinSum: SumTopic = {
         : 'its check digit does not agree'
     return {
       answer: [`${vin}: ${verdict}`, ...hints],
+      numbers: [],
       formula: 'weighted sum of 17 characters, remainder by 11 in the ninth place',
       source: 'ISO 3779 (characters); 49 CFR 565.15(c) (check digit)',
+      spread: ['none: characters; but one wrong VIN in eleven has a check digit that agrees by chance'],
       notes: ['A check digit is a hint only: it is not used everywhere.'],
     }
   },
