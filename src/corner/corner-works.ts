@@ -1,7 +1,8 @@
-import { checkAdjuster, displacementOf } from '../adjust/index.ts'
-import { type CornerPoints, mechanism, solidAxle, twistBeamReadings } from '../linkage/index.ts'
+import { type Adjuster, checkAdjuster, displacementOf, strokeOf } from '../adjust/index.ts'
+import { mechanism, solidAxle, twistBeamReadings } from '../linkage/index.ts'
 import { metre, Refusal } from '../quantity/index.ts'
 import { adjustersOf } from './adjusters-of.ts'
+import { axleAdjustersOf } from './axle-adjusters-of.ts'
 import { cornerPoints } from './corner-points.ts'
 import type { Corner } from './corner-schema.ts'
 import { fieldPath } from './field-path.ts'
@@ -17,32 +18,50 @@ import { wholeAxlePoints } from './whole-axle-points.ts'
  * @source definition
  */
 export function cornerWorks(corner: Corner): readonly Problem[] {
-  if (isWholeAxle(corner.layout)) return axleWorks(corner)
-  const points = cornerPoints(corner)
-  const geometry = refused(
-    () => mechanism(points),
-    (at) => placeOf(corner, at),
-  )
-  const adjusters = adjustersOf(corner).flatMap((adjuster) =>
+  const { geometry, turn } = isWholeAxle(corner.layout) ? wholeAxle(corner) : oneCorner(corner)
+  const faults = refused(geometry, (at) => placeOf(corner, at))
+  const adjusters = [...adjustersOf(corner), ...axleAdjustersOf(corner)].flatMap((adjuster) =>
     refused(
       () => {
         checkAdjuster(adjuster)
-        if (geometry.length === 0)
-          for (const end of adjuster.range) displacementOf(adjuster, points as CornerPoints, end)
+        if (faults.length === 0) for (const end of adjuster.range) turn(adjuster, end)
       },
       (at) => `adjusters.${at.startsWith(adjuster.id) ? at : adjuster.id}`,
     ),
   )
-  return [...geometry, ...adjusters]
+  return [...faults, ...adjusters]
 }
 
-function axleWorks(corner: Corner): readonly Problem[] {
+/** What has to be computable of a layout: its design pose, and an adjuster at a setting. */
+interface Works {
+  readonly geometry: () => unknown
+  readonly turn: (adjuster: Adjuster, setting: number) => unknown
+}
+
+function oneCorner(corner: Corner): Works {
+  const points = cornerPoints(corner)
+  return {
+    geometry: () => mechanism(points),
+    turn: (adjuster, setting) => displacementOf(adjuster, points, setting),
+  }
+}
+
+function wholeAxle(corner: Corner): Works {
   const axle = wholeAxlePoints(corner)
-  return refused(
-    () =>
-      'shearCentre' in axle ? twistBeamReadings(axle, { left: metre(0), right: metre(0) }) : solidAxle(axle),
-    (at) => placeOf(corner, at),
-  )
+  if ('shearCentre' in axle)
+    return {
+      geometry: () => twistBeamReadings(axle, { left: metre(0), right: metre(0) }),
+      turn: strokeOf,
+    }
+  return {
+    geometry: () => solidAxle(axle),
+    turn: (adjuster, setting) => {
+      const longer = metre(strokeOf(adjuster, setting))
+      if (adjuster.kind !== 'thread') return
+      if (adjuster.length === 'tie-rod') solidAxle(axle, { tieRod: longer })
+      if (adjuster.length === 'drag-link') solidAxle(axle, { dragLink: longer })
+    },
+  }
 }
 
 function refused(work: () => unknown, place: (at: string) => string): readonly Problem[] {

@@ -1,4 +1,5 @@
 export { adjustersOf } from './adjusters-of.ts'
+export { axleAdjustersOf } from './axle-adjusters-of.ts'
 export { type Bush, bushesOf } from './bushes-of.ts'
 export { closestName } from './closest-name.ts'
 export { cornerPoints } from './corner-points.ts'
