@@ -29,7 +29,13 @@ export function specAgainstCorner(spec: Spec, corner: Corner): readonly Problem[
   for (const [joint, { procedure }] of Object.entries(spec.tightening?.[corner.axle] ?? {})) {
     mustBe(joint, `tightening.${corner.axle}.${joint}`)
     const kind: string | undefined = corner.joints[joint]?.kind
-    if (kind !== undefined && ruled[procedure] !== undefined && kind !== ruled[procedure])
+    if (kind === ruled['seat and back off'] && procedure !== 'seat and back off')
+      found.push({
+        field: `tightening.${corner.axle}.${joint}.procedure`,
+        wrong: `“${joint}” is an adjustable taper-roller hub; “${procedure}” would clamp its bearings.`,
+        right: '"seat and back off", as your own information states it',
+      })
+    else if (kind !== undefined && ruled[procedure] !== undefined && kind !== ruled[procedure])
       found.push({
         field: `tightening.${corner.axle}.${joint}.procedure`,
         wrong: `“${procedure}” is for a ${ruled[procedure]}; “${joint}” is a joint of the kind “${kind}”.`,

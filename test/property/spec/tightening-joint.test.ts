@@ -121,3 +121,22 @@ test('SP14 SP7 the rule of an adjustable hub on any other joint is refused, in t
   }
   expect(() => checkJoint(made('lower-ball-joint', hub))).toThrow()
 })
+
+test('SP13 an adjustable taper-roller hub is seated and backed off, and nothing else', () => {
+  const read = readCorner(demo('port-unit-03/front.corner.json'))
+  if (!read.ok) throw new Error(JSON.stringify(read.problems))
+  const hub = (value: Data) => made('hub-nut', value, read.value)
+  const seat = { procedure: 'seat and back off', seat: '60 N·m', back: ['30°', '60°'] }
+  expect(hub(seat)).toMatchObject({ kind: 'adjustable taper-roller hub', procedure: { seat: 60 } })
+  expect(checkJoint(hub(seat))).toEqual([])
+  const against = (value: Data) =>
+    specAgainstCorner(sheet('hub-nut', value), read.value)
+      .filter(({ field }) => field.startsWith('tightening'))
+      .map(({ wrong }) => wrong)
+  expect(against(seat)).toEqual([])
+  expect(against({ procedure: 'torque', low: '80 N·m', high: '90 N·m' })).toEqual([
+    '“hub-nut” is an adjustable taper-roller hub; “torque” would clamp its bearings.',
+  ])
+  expect(against({ procedure: 'castle slot', low: '80 N·m', high: '90 N·m' })).toHaveLength(1)
+  expect(against({ procedure: 'hand snug' })).toHaveLength(1)
+})
