@@ -116,11 +116,19 @@ const set: AxleSettings = {
   tieRod: metre(0.003),
   dragLink: metre(-0.004),
 }
+/** Four trailing links, the upper two splayed, under steered knuckles: invented. */
+const steeredFour: SolidAxlePoints = { ...axlePoints, location: fourLinkAxle.location }
+const stretched: AxleSettings = {
+  ...set,
+  links: [metre(0.004), metre(0), metre(0), metre(-0.002)],
+}
 const cases: readonly (readonly [string, SolidAxlePoints, AxleSettings])[] = [
   ['leaf springs', axlePoints, {}],
   ['leaf springs, sleeves and rods set', axlePoints, set],
   ['right knuckle dragged', mirrored(axlePoints), set],
   ['three links and track bar', trackBarAxle, set],
+  ['four links, steered', steeredFour, stretched],
+  ['four links, steered, right knuckle dragged', mirrored(steeredFour), stretched],
   ['four links, not steered', fourLinkAxle, { links: [metre(0.004), metre(0), metre(0), metre(-0.002)] }],
 ]
 
