@@ -6,19 +6,20 @@ import { discBrake, driveShaft, parkingCable, pressedHub, speedLead, wheel } fro
 const wheelOff = { partOff: 'wheel' }
 const eccentricMarks = ['clock position of both washers', 'which way round the bolt stands']
 
-const eccentric = (name, moves, sets, along = [0, 1, 0]) => ({
+const eccentric = (name, moves, sets, more = {}) => ({
   kind: 'eccentric',
   name,
   moves,
-  along,
+  along: [0, 1, 0],
   throw: '5 mm',
   range: ['-90°', '90°'],
   step: '3°',
   play: '2°',
   seenFrom: 'rear',
-  positiveLooks: 'clockwise',
+  positiveLooks: 'anticlockwise',
   markAt: "12 o'clock",
   sets,
+  ...more,
 })
 
 const seats = (on, body, more) => ({
@@ -389,12 +390,18 @@ function semiTrailing() {
           { jointOpen: 'damper-bottom-bolt', why: 'the arm goes lower than the damper lets it' },
           { jointOpen: 'drop-link-to-wheel', why: 'the arm goes lower than the link lets it' },
           { jointOpen: 'hose-bracket', why: 'the arm goes lower than the hose reaches' },
+          { jointOpen: 'parking-cable-clip', why: 'the arm goes lower than the cable reaches' },
+          { jointOpen: 'speed-lead-clip', why: 'the arm goes lower than the lead reaches' },
           { jointOpen: 'drive-shaft-inner', why: 'the shaft would be bent beyond its joints' },
         ]),
         'sub-frame-bolts': subFrame(2),
       },
       adjusters: {
-        'arm-eccentric': eccentric('eccentric of the outer pivot', 'arm-front-pivot', 'camber', [0, 0, 1]),
+        'arm-eccentric': eccentric('eccentric of the outer pivot', 'arm-front-pivot', 'camber', {
+          along: [0, 0, 1],
+          seenFrom: 'outside',
+          markAt: "3 o'clock",
+        }),
         'arm-slide': {
           kind: 'slide',
           name: 'bracket of the inner pivot in its slot',
@@ -426,7 +433,7 @@ function semiTrailing() {
       inner: 'flange',
       body: 'sub-frame',
       reach: 100,
-      free: [{ jointOpen: 'drive-shaft-inner', why: 'the shaft is drawn inward out of the hub' }],
+      outer: [{ jointOpen: 'drive-shaft-inner', why: 'the shaft is drawn inward out of the hub' }],
     }),
     discBrake({
       on: 'trailing-arm',

@@ -4,7 +4,7 @@ import { joint, points } from './compose.mjs'
 const wheelOff = { partOff: 'wheel' }
 
 /** Anti-roll bar with ball-jointed drop links. `on` holds its clamps, `to` takes the link's far end. */
-export function antiRollBar({ on, to, clamp, top, bottom, barEnd = 'bottom', clampAccess = [] }) {
+export function antiRollBar({ on, to, clamp, top, bottom, barEnd = 'bottom' }) {
   const [barPoint, farPoint] =
     barEnd === 'top' ? ['drop-link-top', 'drop-link-bottom'] : ['drop-link-bottom', 'drop-link-top']
   const nut = (name, part, at) =>
@@ -36,7 +36,6 @@ export function antiRollBar({ on, to, clamp, top, bottom, barEnd = 'bottom', cla
         final: 'any position',
         reuse: 'inspect',
         marks: ['slit of the bush: which way'],
-        ...(clampAccess.length > 0 ? { access: clampAccess } : {}),
       }),
       'drop-link-to-bar': {
         ...nut('nut of the drop link at the anti-roll bar', 'anti-roll-bar', barPoint),
@@ -58,7 +57,7 @@ const tieRodThread = {
   step: '1/12 turn',
   play: '1/36 turn',
   seenFrom: 'outside',
-  positiveLooks: 'anticlockwise',
+  positiveLooks: 'clockwise',
   sets: 'toe',
 }
 
@@ -152,7 +151,7 @@ export function rack({ on, body, stud, tieThread, mount, mountAccess = [] }) {
         reuse: 'new',
         red: true,
         marks: ['shaft to pinion', 'steering wheel held straight, rack centred'],
-        access: [{ steering: 'straight' }],
+        access: [{ steering: 'straight', why: 'the bolt stands where it can be reached' }],
       }),
       'steering-shaft-upper-bolt': joint('pinch bolt', ['steering-shaft', body], {
         name: 'pinch bolt of steering shaft and column',
@@ -163,7 +162,7 @@ export function rack({ on, body, stud, tieThread, mount, mountAccess = [] }) {
         reuse: 'new',
         red: true,
         marks: ['shaft to column'],
-        access: [{ steering: 'straight' }],
+        access: [{ steering: 'straight', why: 'the bolt stands where it can be reached' }],
       }),
     },
     adjusters: { 'tie-rod': tieRodThread },
@@ -209,7 +208,7 @@ export const steeringBox = ({ body }) => ({
       reuse: 'new',
       red: true,
       marks: ['shaft to box', 'steering wheel held straight'],
-      access: [{ steering: 'straight' }],
+      access: [{ steering: 'straight', why: 'the bolt stands where it can be reached' }],
     }),
     'steering-shaft-upper-bolt': joint('pinch bolt', ['steering-shaft', body], {
       name: 'pinch bolt of steering shaft and column',
@@ -220,7 +219,7 @@ export const steeringBox = ({ body }) => ({
       reuse: 'new',
       red: true,
       marks: ['shaft to column'],
-      access: [{ steering: 'straight' }],
+      access: [{ steering: 'straight', why: 'the bolt stands where it can be reached' }],
     }),
   },
 })

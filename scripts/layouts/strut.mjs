@@ -153,7 +153,10 @@ function strut() {
           access: [
             { jointOpen: 'top-mount-nuts', why: 'the strut is on the bench, its coil in a compressor' },
             { jointOpen: 'strut-upper-bolt', why: 'the strut is on the bench' },
-            { jointOpen: 'strut-lower-bolt', why: 'the strut is on the bench' },
+            ...['strut-lower-bolt', 'hose-bracket', 'speed-lead-clip', 'drop-link-to-wheel'].map((name) => ({
+              jointOpen: name,
+              why: 'the strut is on the bench',
+            })),
           ],
         }),
         'coil-top-seat': joint('seat', ['coil', 'top-mount'], {
@@ -250,7 +253,8 @@ function strut() {
       inner: 'ring',
       body: 'body',
       reach: 100,
-      free: [
+      inboard: [{ jointOpen: 'drive-shaft-spline', why: 'the outer end comes out first' }],
+      outer: [
         {
           jointOpen: 'lower-ball-joint-pinch-bolt',
           why: 'the knuckle swings out far enough only with its lower joint open',
@@ -265,7 +269,6 @@ function strut() {
       clamp: [-190, 330, 290],
       top: [-70, 590, 560],
       bottom: [-90, 600, 270],
-      clampAccess: [{ jointOpen: 'rack-bolts', why: 'the rack is lifted to reach the clamps' }],
     }),
     rack({
       on: 'sub-frame',
@@ -273,6 +276,7 @@ function strut() {
       stud: 'lock nut',
       tieThread: [-134, 606, 242],
       mount: [-140, 230, 262],
+      mountAccess: [{ jointOpen: 'bar-clamp', why: 'the bar is swung up out of the way of the bolt' }],
     }),
   )
 }

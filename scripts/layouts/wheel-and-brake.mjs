@@ -151,7 +151,7 @@ export const speedLead = ({ on, by, body, reach, behind }) => ({
     'speed-lead': {
       kind: 'lead',
       name: 'wheel-speed sensor and its lead',
-      clippedTo: [on, by, body],
+      clippedTo: [...new Set([on, by, body])],
       reach: `${reach} mm`,
     },
   },
@@ -246,6 +246,7 @@ export const boltedHub = ({ on, driven, count = 4, thread = 'M12x1.5', spanner =
   joints: {
     'hub-bolts': joint('bolt', ['hub', on], {
       name: 'bolts of the hub unit, from behind',
+      at: 'wheel-centre',
       thread,
       class: '10.9',
       spanner: `${spanner} mm`,
@@ -258,9 +259,7 @@ export const boltedHub = ({ on, driven, count = 4, thread = 'M12x1.5', spanner =
       access: [
         { partOff: 'disc' },
         { jointOpen: 'speed-sensor-screw', why: 'the sensor reads a ring in the hub' },
-        ...(driven
-          ? [{ jointOpen: 'drive-shaft-spline', why: 'the shaft is pushed back out of the hub' }]
-          : []),
+        ...(driven ? [{ jointOpen: 'axle-nut', why: 'the hub is drawn outward off the shaft' }] : []),
       ],
       ...more,
     }),
@@ -305,9 +304,13 @@ export const pressedHub = ({ on, free }) => ({
   },
 })
 
-/** Drive shaft: splined into the hub under the axle nut, inboard a flange or a ring in the gearbox. */
-export function driveShaft({ inner, body, reach, nut = ['M24x1.5', 36], free }) {
-  const inboard =
+/**
+ * Drive shaft: splined into the hub under the axle nut, inboard a flange or a ring in the gearbox. `outer` and
+ * `inboard` say what must be open before each end comes free.
+ */
+export function driveShaft({ inner, body, reach, nut = ['M24x1.5', 36], outer = [], inboard = [] }) {
+  const at = inboard.length > 0 ? { access: inboard } : {}
+  const innerJoint =
     inner === 'flange'
       ? joint('bolt', ['drive-shaft', body], {
           name: 'flange bolts of the drive shaft',
@@ -318,13 +321,14 @@ export function driveShaft({ inner, body, reach, nut = ['M24x1.5', 36], free }) 
           reuse: 'new',
           marks: ['flange to flange'],
           minutes: [5, 9, 20],
+          ...at,
         })
       : joint('retaining ring', ['drive-shaft', body], {
           name: 'ring of the inner joint in the gearbox',
           reuse: 'new',
           tool: 'fork',
           consumables: ['retaining ring', 'shaft seal', 'gearbox oil'],
-          access: [{ jointOpen: 'drive-shaft-spline', why: 'the outer end comes out first' }],
+          ...at,
         })
   return {
     parts: {
@@ -343,9 +347,9 @@ export function driveShaft({ inner, body, reach, nut = ['M24x1.5', 36], free }) 
         name: 'drive shaft in the hub',
         tool: 'puller',
         reuse: 'again',
-        access: [{ jointOpen: 'axle-nut' }, wheelOff, ...free],
+        access: [{ jointOpen: 'axle-nut' }, wheelOff, ...outer],
       }),
-      'drive-shaft-inner': inboard,
+      'drive-shaft-inner': innerJoint,
     },
   }
 }

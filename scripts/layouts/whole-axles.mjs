@@ -146,6 +146,7 @@ function twistBeam() {
     coilBetween('body', 'axle-beam', [
       { jointOpen: 'hose-bracket', why: 'the beam goes lower than the hose reaches' },
       { jointOpen: 'parking-cable-clip', why: 'the beam goes lower than the cable reaches' },
+      { jointOpen: 'speed-lead-clip', why: 'the beam goes lower than the lead reaches' },
     ]),
     wheel({ on: 'hub', thread: 'M12x1.5', spanner: 19, studs: 5 }),
     boltedHub({
@@ -320,7 +321,7 @@ function leafFront() {
           name: 'end caps of the kingpin',
           reuse: 'new',
           consumables: ['caps', 'grease'],
-          access: [{ partOff: 'hub' }],
+          access: [wheelOff],
         }),
         'kingpin-lock-pin': joint('bolt', ['kingpin', 'axle-beam'], {
           name: 'lock pin of the kingpin',
@@ -343,7 +344,14 @@ function leafFront() {
           adjuster: 'offset-sleeve',
           marks: ['clock position of the sleeve’s mark', 'shims under the knuckle: how many and how thick'],
           minutes: [15, 35, 120],
-          access: [{ jointOpen: 'kingpin-caps' }, { jointOpen: 'kingpin-lock-pin' }],
+          access: [
+            { jointOpen: 'kingpin-caps' },
+            { jointOpen: 'kingpin-lock-pin' },
+            ...['tie-rod-end-stud', 'carrier-bolts', 'speed-sensor-screw'].map((name) => ({
+              jointOpen: name,
+              why: 'the knuckle comes off with its hub as the pin goes',
+            })),
+          ],
         }),
         'tie-rod-end-stud': tieRodEnd('castle'),
         'tie-rod-clamp': clamp('clamp of the tie rod', ['tie-rod-end', 'tie-rod'], 'tie-rod', {}),
@@ -378,17 +386,17 @@ function leafFront() {
           range: ['-180°', '180°'],
           step: '15°',
           seenFrom: 'above',
-          positiveLooks: 'clockwise',
-          markAt: "3 o'clock",
+          positiveLooks: 'anticlockwise',
+          markAt: "9 o'clock",
         },
         'tie-rod': axleThread('tie rod', ['tie-outer', 'tie-outer'], {
           seenFrom: 'outside',
-          positiveLooks: 'anticlockwise',
+          positiveLooks: 'clockwise',
           sets: 'toe',
         }),
         'drag-link': axleThread('drag link', ['drag-inner', 'drag-outer'], {
           seenFrom: 'front',
-          positiveLooks: 'anticlockwise',
+          positiveLooks: 'clockwise',
         }),
       },
       holds: {
@@ -630,6 +638,7 @@ function coilRear() {
     coilBetween('frame', 'axle-beam', [
       { jointOpen: 'hose-bracket', why: 'the axle goes lower than the hose reaches' },
       { jointOpen: 'parking-cable-clip', why: 'the axle goes lower than the cable reaches' },
+      { jointOpen: 'speed-lead-clip', why: 'the axle goes lower than the lead reaches' },
     ]),
     wheel({ on: 'half-shaft', thread: 'M14x1.5', spanner: 21, studs: 6 }),
     discBrake({

@@ -196,6 +196,18 @@ function coilOnLower() {
           ['M12x1.5', 18],
           1.3,
         ),
+        'upper-bush-fit': joint('press fit', ['upper-arm', 'pivot-shaft'], {
+          name: 'bushes of the upper arm over the ends of the pivot shaft',
+          tool: 'press',
+          reuse: 'new',
+          minutes: [10, 20, 45],
+          access: ['upper-front-bush-nut', 'upper-rear-bush-nut', 'shaft-front-bolt', 'shaft-rear-bolt'].map(
+            (name) => ({
+              jointOpen: name,
+              why: 'arm and shaft come off together; the bushes are pressed on the bench',
+            }),
+          ),
+        }),
         'shaft-front-bolt': joint('bolt', ['pivot-shaft', 'frame'], {
           name: 'front bolt of the pivot shaft, with its shims',
           at: 'shaft-front',
@@ -803,7 +815,8 @@ function torsionBar() {
       inner: 'flange',
       body: 'frame',
       reach: 110,
-      free: [
+      inboard: [
+        { jointOpen: 'drive-shaft-spline' },
         {
           jointOpen: 'lower-ball-joint-stud',
           why: 'the knuckle swings out far enough only with its lower joint open',
