@@ -164,7 +164,7 @@ test('CO6 an eccentric comes over with its own names and numbers', () => {
 test('CO7 letters follow the order of the file and bushes carry them', () => {
   const corner = demoCorner('07')
   const letters = jointLetters(corner)
-  expect(Object.values(letters).join('')).toBe('ABCDEFGHIJ')
+  expect(Object.values(letters).join('')).toBe('ABCDEFGHIJKL')
   expect(bushesOf(corner).map((b) => `${b.letter} ${b.pivot}`)).toEqual([
     'A lowerFrontInner',
     'B lowerRearInner',
