@@ -112,6 +112,12 @@ describe('CM8 sum', () => {
     expect(both.map(({ name }) => name)).toContain('SAI')
     const twice = numbers('caster side=left left="20° 1.8°, 20° 1.8°" right="20° -2.2°, 20° -2.2°"')[0]!
     expect(twice.within).toBeLessThan(even.within)
+    const check = (line: string) => numbers(line).find(({ name }) => name === 'caster by the factor')!.within
+    const [one, two] = [
+      check('caster side=left left="20° 1.8°" right="20° -2.2°"'),
+      check('caster side=left left="20° 1.8°, 20° 1.8°" right="20° -2.2°, 20° -2.2°"'),
+    ]
+    expect(one / two).toBeCloseTo(Math.SQRT2, 6)
     expect(sum('caster side=left left="20° 1.8°" right="20° -2.2°"')).toMatch(/cannot be decided/)
     expect(
       sum('caster side=left left="20° 1.8°" right="20° -2.2°" sai="13°" within="reading=0.02°, steer=0.2°"'),
@@ -125,6 +131,23 @@ describe('CM8 sum', () => {
     expect(
       sum('run-out readings="0°: 0.5 mm, 90°: 0 mm, 180°: 0.5 mm, 270°: 0 mm" diameter="402 mm"'),
     ).toMatch(/differ more than the gauge explains/)
+  })
+
+  test('CM8 what is left of the sine is a standard deviation with the degrees of freedom that are left', () => {
+    // +d, −d around six places is a third harmonic, of which the fit takes nothing: √(6 d²/3)
+    const around = [0, 60, 120, 180, 240, 300].map((at, i) => `${at}°: ${i % 2 === 0 ? 0.01 : -0.01} mm`)
+    const left = numbers(`run-out readings="${around.join(', ')}" diameter="402 mm"`)
+    expect(left.find(({ name }) => name === 'left of the sine')!.value).toBeCloseTo(0.01 * Math.SQRT2, 9)
+  })
+
+  test('CM8 both readings of a toe count, and an adapter of no offset may be off to either side', () => {
+    // two boxes of 0.5 mm make a triangle of 1 mm, of which 95 % lie within 1 − √0.05
+    const [toe] = numbers('toe diameter="432 mm" length="0 mm" within="diameter=0 mm"')
+    expect(toe!.within).toBeCloseTo((((1 - Math.sqrt(0.05)) / 432) * 180) / Math.PI, 5)
+    const none = 'adapter torque="100 N·m" reach="500 mm" offset="0 mm"'
+    const [setting] = numbers(`${none} within="hand=0 mm, angle=0°, offset=10 mm"`)
+    expect(setting!.value).toBeCloseTo(100, 9)
+    expect(setting!.within).toBeCloseTo(0.95 * 100 * (10 / 500), 2)
   })
 
   test('CM8 the steering wheel: which rod is to be longer, on either side and either way of the axle', () => {
@@ -143,6 +166,7 @@ describe('CM8 sum', () => {
 
   test('CM8 a castle nut read close to its slot is looked at again', () => {
     expect(sum('castle-nut slots=6 slotAt="-2°"')).toMatch(/2° ± 5°[\s\S]*60° to go/)
+    expect(sum('castle-nut slots=6 slotAt="2°"')).toMatch(/58° ± 5°[\s\S]*60° to go/)
     expect(sum('castle-nut slots=6 slotAt="-30°"')).not.toMatch(/to go/)
   })
 
@@ -151,6 +175,7 @@ describe('CM8 sum', () => {
   })
 
   test('CM8 units: five figures of an exact factor, or the spread that is given', () => {
+    expect(sum('units value="95 lbf·ft"')).toMatch(/^128\.80 N·m\n/)
     expect(sum('units value="0.001 in"')).toMatch(/^0\.0254\d* mm\n/)
     expect(sum('units value="95 lbf·ft" within="1 lbf·ft"')).toMatch(/^128\.8 N·m ± 1\.4 N·m\n/)
   })

@@ -100,3 +100,19 @@ refuses('unreachable', () => poseAt(m, drive(0, -1e308)), 'rack')
 refuses('unreachable', () => axlePoseAt(solidAxle(axlePoints), { ...straight, heave: metre(1e308) }), 'heave')
 refuses('unreachable', () => axlePoseAt(solidAxle(fourLinkAxle), { ...straight, roll: rad(7) }), 'roll')
 refuses('unreachable', () => twistBeamReadings(beam, { left: metre(0), right: metre(1e308) }), 'right')
+
+test('LI3 an axle too narrow for any step to count is not answered with the pose it began at', () => {
+  const narrow = (y: number) => ({ ...fourLinkAxle.left, wheelCentre: [0, y, 0.34] as const })
+  const words = said(() =>
+    axlePoseAt(
+      solidAxle({
+        ...fourLinkAxle,
+        location: axlePoints.location,
+        left: narrow(1e-13),
+        right: narrow(-1e-13),
+      }),
+      { ...straight, heave: metre(900) },
+    ),
+  )
+  expect(words).toMatch(/The way ends at/)
+})
