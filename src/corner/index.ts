@@ -32,5 +32,6 @@ export {
 export { readCorner } from './read-corner.ts'
 export { bad, good, type Problem, type Reading } from './reading.ts'
 export type { Seen } from './seen.ts'
+export { type StartingLayout, startingLayout, startingLayouts } from './starting-layouts.ts'
 export { wholeAxlePoints } from './whole-axle-points.ts'
 export { writeCorner } from './write-corner.ts'

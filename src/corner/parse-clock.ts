@@ -7,6 +7,7 @@ export type CornerRefusal =
   | 'no-such-point'
   | 'not-one-corner'
   | 'not-a-whole-axle'
+  | 'no-such-layout'
 
 /**
  * A clock position as the hand says it: "4 o'clock", "10:30", or an angle clockwise from 12 in degrees.
