@@ -4,6 +4,7 @@ import { isMovable, type OutOfReach, outOfReach, reachEnds } from './out-of-reac
 import { rowShifts } from './row-shifts.ts'
 import type { SearchSpace } from './search-space.ts'
 import { settledStrokes } from './settled-strokes.ts'
+import { waitsForLook } from './waits-for-look.ts'
 
 /** A reading that misses by less than this share of its half-width is near enough not to be called out of reach. @source own choice */
 const nearMiss = 0.02
@@ -32,6 +33,7 @@ export function aimsInReach(space: SearchSpace, threshold: number): AimsInReach 
   }
   const wanted = aimsOf(space.rows, threshold).map((aim, i) => {
     if (!aim || isMovable(space, i)) return aim
+    if (waitsForLook(space, i)) return null
     note(i, space.rows[i]!.now.value, true)
     return null
   })
@@ -41,7 +43,7 @@ export function aimsInReach(space: SearchSpace, threshold: number): AimsInReach 
   for (const i of own) {
     const end = ends[i]
     if (end === null || end === undefined) continue
-    note(i, end, true)
+    if (!waitsForLook(space, i)) note(i, end, true)
     lost.add(i)
   }
   let aims = wanted.map((aim, i) => (lost.has(i) ? null : aim))

@@ -4,7 +4,7 @@ import { type Job, jobOf } from './job-of.ts'
 import type { SearchSpace } from './search-space.ts'
 
 /** What the adjuster of an axis is there for, among the adjusters that move its first wheel. */
-export function jobOfAxis({ axes, groups }: SearchSpace, j: number): Job {
+export function jobOfAxis({ axes, groups }: Pick<SearchSpace, 'axes' | 'groups'>, j: number): Job {
   const group = groups.find((one) => one.axes.includes(j))!
   const n = group.inputs.length
   let column = 0

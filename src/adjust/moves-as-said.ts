@@ -5,7 +5,6 @@ import { type Candidate, chanceOf } from './candidate.ts'
 import { exactOffsets } from './exact-offsets.ts'
 import { handOf } from './hand-of.ts'
 import { isForToe } from './job-of.ts'
-import { jobOfAxis } from './job-of-axis.ts'
 import type { Judge } from './judge.ts'
 import { moveNoises, type NamedNoise } from './move-noises.ts'
 import type { Foreseen, Move, Moves } from './moves-answer.ts'
@@ -37,7 +36,7 @@ export function movesAnswer(space: SearchSpace, judge: Judge, outcome: Outcome):
     .filter((axis, j) => made.settings[j] !== axis.base)
     .sort((a, b) => orderOfMoves(space, a, b))
   const list = order.map((axis, k): Move => {
-    const job = jobOfAxis(space, space.axes.indexOf(axis))
+    const job = space.jobs[space.axes.indexOf(axis)]!
     const to = made.settings[space.axes.indexOf(axis)]!
     const { adjuster, on, base, known } = axis
     return {

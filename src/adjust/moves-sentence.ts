@@ -34,7 +34,7 @@ export function movesSentence(answer: Omit<Moves, 'sentence'>, threshold: number
         ? `${capital(formatChance(insideAfter))} to be inside everything.`
         : `${capital(formatChance(reachableAfter))} to have the rest inside.`,
     )
-  } else if (outOfReach.length === 0)
+  } else if (outOfReach.length === 0 && readFirst.length === 0)
     said.push(
       reachableNow >= threshold
         ? 'No move is needed: all readings that an adjuster can change are inside.'

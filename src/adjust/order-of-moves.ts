@@ -1,5 +1,4 @@
 import type { Axis } from './axis.ts'
-import { jobOfAxis } from './job-of-axis.ts'
 import type { SearchSpace } from './search-space.ts'
 
 /**
@@ -13,7 +12,7 @@ export function orderOfMoves(space: SearchSpace, first: Axis, second: Axis): num
   const jobs = ['caster', 'camber', 'toe', 'steering wheel']
   const rank = (axis: Axis) => [
     space.ends[axis.axle] === 'rear' ? 0 : 1,
-    jobs.indexOf(jobOfAxis(space, space.axes.indexOf(axis))),
+    jobs.indexOf(space.jobs[space.axes.indexOf(axis)]!),
     ['both', 'left', 'right'].indexOf(axis.on),
     axis.column,
   ]

@@ -6,7 +6,6 @@ import type { FaultKind } from './fault-kinds.ts'
 import { faultKindsFor } from './fault-kinds-for.ts'
 import { isToeRow } from './is-toe-row.ts'
 import { isForToe } from './job-of.ts'
-import { jobOfAxis } from './job-of-axis.ts'
 import { rowChanges } from './row-changes.ts'
 import { rowShifts } from './row-shifts.ts'
 import type { SearchSpace } from './search-space.ts'
@@ -153,5 +152,5 @@ const hangsOn = (row: SearchSpace['rows'][number], other: SearchSpace['rows'][nu
 
 function serves(space: SearchSpace, j: number, i: number): boolean {
   const { name } = space.rows[i]!
-  return isToeRow(name) || !isForToe(jobOfAxis(space, j))
+  return isToeRow(name) || !isForToe(space.jobs[j]!)
 }

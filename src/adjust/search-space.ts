@@ -7,6 +7,8 @@ import { checkAdjuster } from './check-adjuster.ts'
 import { checkOnAxle } from './check-on-axle.ts'
 import type { FaultKind } from './fault-kinds.ts'
 import { inputCount, putInputs } from './inputs-of.ts'
+import type { Job } from './job-of.ts'
+import { jobOfAxis } from './job-of-axis.ts'
 import type { LearnedResponse } from './learned-response.ts'
 import { misplaced } from './misplaced.ts'
 import type { AdjusterSet, AxleSetup, MovesProblem } from './problem.ts'
@@ -32,6 +34,8 @@ export interface SearchSpace {
   readonly wheels: readonly SpaceWheel[]
   readonly groups: readonly ResponseGroup[]
   readonly axes: readonly Axis[]
+  /** What each axis is there for. */
+  readonly jobs: readonly Job[]
   /** How many inputs all axes have together. */
   readonly inputs: number
   readonly rows: readonly ReadingRow[]
@@ -75,6 +79,7 @@ export function searchSpace(problem: MovesProblem, rows: readonly ReadingRow[]):
     inputs,
     rows,
     groups,
+    jobs: axes.map((_, j) => jobOfAxis({ axes, groups }, j)),
     touches: touchesOf({ axes, rows, groups }),
     unlikely: problem.unlikely ?? [],
   }
