@@ -13,8 +13,10 @@ function whole<T>(reading: { ok: true; value: T } | { ok: false; problems: unkno
   throw new Error(JSON.stringify(reading.problems))
 }
 // Values of the invented demo: pivot bolts 180-200 N·m at ride height, lower ball joint 105-130 N·m by castle slot.
-const cornerFile = demo('port-unit-07/front.corner.json') as { joints: Record<string, Data> } & Data
-const specFile = demo('port-unit-07/port-unit-07.spec.json') as Data & {
+const cornerFile = demo('../test/formats/frozen/format-1.corner.json') as {
+  joints: Record<string, Data>
+} & Data
+const specFile = demo('../test/formats/frozen/format-1.spec.json') as Data & {
   tightening: { front: Record<string, Data> }
 }
 const corner: Corner = whole(readCorner(cornerFile))
