@@ -2,8 +2,8 @@
 import { joint, points } from './compose.mjs'
 
 const wheelOff = { partOff: 'wheel' }
-/** Caliper and carrier come off as one and hang on a hook: the hose stays closed. */
-const caliperAside = { jointOpen: 'carrier-bolts', why: 'caliper and carrier hang aside on a hook' }
+const caliperHung = { partOff: 'caliper', why: 'the caliper hangs on a hook, never on its hose' }
+const carrierOff = { partOff: 'brake-carrier', why: 'it reaches over the disc' }
 
 /** The wheel on whatever carries it. */
 export const wheel = ({ on, thread, spanner, studs }) => ({
@@ -35,7 +35,7 @@ export function discBrake({ on, hub, body, bracket, at, reach, carrier = ['M12x1
             thread: 'M8x1.25',
             reuse: 'inspect',
             marks: ['disc to hub'],
-            access: [wheelOff, caliperAside],
+            access: [wheelOff, carrierOff],
           }),
         }
       : {
@@ -84,7 +84,7 @@ export function discBrake({ on, hub, body, bracket, at, reach, carrier = ['M12x1
         reuse: 'new',
         consumables: ['locking compound'],
         red: true,
-        access: [wheelOff],
+        access: [wheelOff, caliperHung],
       }),
       'guide-pin-bolts': joint('bolt', ['caliper', 'brake-carrier'], {
         name: 'guide-pin bolts of the caliper',
@@ -235,7 +235,7 @@ export const taperRollerHub = ({ on }) => ({
       consumables: ['split pin 4 × 40', 'wheel-bearing grease', 'grease seal'],
       red: true,
       minutes: [10, 18, 30],
-      access: [{ partOff: 'hub-cap' }, caliperAside],
+      access: [{ partOff: 'hub-cap' }, carrierOff],
     }),
   },
 })

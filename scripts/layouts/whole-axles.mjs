@@ -347,7 +347,8 @@ function leafFront() {
           access: [
             { jointOpen: 'kingpin-caps' },
             { jointOpen: 'kingpin-lock-pin' },
-            ...['tie-rod-end-stud', 'carrier-bolts', 'speed-sensor-screw'].map((name) => ({
+            { partOff: 'brake-carrier', why: 'the knuckle comes off with its hub as the pin goes' },
+            ...['tie-rod-end-stud', 'speed-sensor-screw'].map((name) => ({
               jointOpen: name,
               why: 'the knuckle comes off with its hub as the pin goes',
             })),
