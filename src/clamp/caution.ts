@@ -1,3 +1,5 @@
+import { formatMass, kilogram, type MassUnit } from '../quantity/index.ts'
+
 /** What must be said where bush bolts are made final. @source definition */
 export interface Caution {
   readonly code:
@@ -18,9 +20,13 @@ export interface CautionFacts {
   readonly hasAdjuster: boolean
   readonly hasBonded: boolean
   readonly airSprung: boolean
+  /** In which unit a load is told. Default: kg. */
+  readonly mass?: MassUnit
 }
 
 const kilogramForce = 9.80665
+/** No more than the nearest ten is meant. */
+const tens = -1
 
 /**
  * The cautions of the clamp pose, worst first. They may be acknowledged, not hidden.
@@ -32,9 +38,12 @@ export function cautionsOf({
   hasAdjuster,
   hasBonded,
   airSprung,
+  mass = 'kg',
 }: CautionFacts): readonly Caution[] {
   const load =
-    cornerLoad === null ? '' : ` (about ${Math.round(cornerLoad / kilogramForce / 10) * 10} kg here)`
+    cornerLoad === null
+      ? ''
+      : ` (about ${formatMass(kilogram(cornerLoad / kilogramForce), { unit: mass, digits: tens })} here)`
   const all: (Caution | null)[] = [
     {
       code: 'jack alone',

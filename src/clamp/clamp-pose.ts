@@ -1,6 +1,6 @@
 import {
+  type AnyCornerPoints,
   bushTwist,
-  type CornerPoints,
   type Displacement,
   type Mechanism,
   mechanism,
@@ -9,7 +9,7 @@ import {
   type Side,
 } from '../linkage/index.ts'
 import { combine, type Measured, normal, propagate } from '../measure/index.ts'
-import { metre, type NewtonMetrePerRadian, Refusal } from '../quantity/index.ts'
+import { type MassUnit, metre, type NewtonMetrePerRadian, Refusal } from '../quantity/index.ts'
 import { type Caution, cautionsOf } from './caution.ts'
 import type { ClampRefusal } from './clamp-refusal.ts'
 import { typicalStiffness } from './typical-stiffness.ts'
@@ -33,7 +33,7 @@ export interface ClampBush {
 export interface ClampTask {
   readonly side: Side
   /** Drawn as a LEFT corner. */
-  readonly points: CornerPoints
+  readonly points: AnyCornerPoints
   /** Where its adjusters stand. */
   readonly displacement?: Displacement
   /** Travel from the design pose at which the bolts are final, m. */
@@ -46,6 +46,8 @@ export interface ClampTask {
   /** Load of the corner on its wheel, N; null when nobody knows. */
   readonly cornerLoad?: number | null
   readonly airSprung?: boolean
+  /** In which unit a load is told. Default: kg. */
+  readonly mass?: MassUnit
 }
 
 /** One bush: what it would carry if it were made final hanging. @source definition */
@@ -148,6 +150,7 @@ export function clampPose(task: ClampTask): ClampPose {
       hasAdjuster: bushes.some((bush) => bush.adjuster),
       hasBonded: bushes.some((bush) => bush.bonded),
       airSprung: task.airSprung ?? false,
+      ...(task.mass ? { mass: task.mass } : {}),
     }),
   }
 }

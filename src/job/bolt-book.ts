@@ -1,4 +1,4 @@
-import { type Corner, jointLetters } from '../corner/index.ts'
+import { axleAdjustersOf, type Corner, jointLetters } from '../corner/index.ts'
 import type { Kit } from '../kit/index.ts'
 import type { Spec } from '../spec/index.ts'
 import type { JobState } from './job-state.ts'
@@ -14,7 +14,7 @@ import { secondCheckHold } from './second-check-hold.ts'
 import type { JointCase, ToDo } from './to-do.ts'
 import { type Touched, touchedJoints } from './touched-joints.ts'
 import { valueHold } from './value-hold.ts'
-import { type WheelName, wheelNames } from './wheel-name.ts'
+import { type WheelName, wheelNames, wheelPlace } from './wheel-name.ts'
 import { wrenchHold } from './wrench-hold.ts'
 
 /** How far a joint has come; "closed" was not opened in this job. @source definition */
@@ -94,7 +94,12 @@ export function boltBook({ state, corners, spec, kit }: BoltBookSources): readon
       kind: model.kind,
       adjuster,
       required: requiredState(model, spec?.tightening?.[corner.axle]?.[joint], spec?.source ?? null),
-      record: jointRecord({ state, wheels, joint, adjuster }),
+      record: jointRecord({
+        state,
+        wheels,
+        joint,
+        moves: movesOf({ state, corner, adjuster, wheels }),
+      }),
       state,
       kit,
     }
@@ -115,6 +120,26 @@ export function boltBook({ state, corners, spec, kit }: BoltBookSources): readon
   const rank = (line: BoltLine) => order.indexOf(line.state) + (line.done ? order.length : 0)
   // Sorting keeps wheels and the file's own order among equals.
   return [...lines].sort((a, b) => rank(a) - rank(b))
+}
+
+/** The moves of the adjuster on its bolt; one that the axle has once may be named under either wheel. */
+function movesOf({
+  state,
+  corner,
+  adjuster,
+  wheels,
+}: {
+  readonly state: JobState
+  readonly corner: Corner
+  readonly adjuster: string | null
+  readonly wheels: readonly WheelName[]
+}): JobState['moves'] {
+  const ofAxle = axleAdjustersOf(corner).some(({ id }) => id === adjuster)
+  return state.moves.filter(
+    (move) =>
+      move.adjuster === adjuster &&
+      (ofAxle ? wheelPlace(move.wheel).axle === corner.axle : wheels.includes(move.wheel)),
+  )
 }
 
 /** Why it must have been opened: at either wheel, for a joint of the axle. */

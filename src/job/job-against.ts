@@ -1,5 +1,5 @@
 import { type Adjuster, settingUnit } from '../adjust/index.ts'
-import { adjustersOf, type Corner, closestName, type Problem } from '../corner/index.ts'
+import { adjustersOf, axleAdjustersOf, type Corner, closestName, type Problem } from '../corner/index.ts'
 import type { Kit } from '../kit/index.ts'
 import type { Job } from './entry.ts'
 import { foldJob } from './fold-job.ts'
@@ -124,7 +124,8 @@ function cornerProblems(state: JobState, { front, rear }: Beside): readonly Prob
     }
   for (const setting of state.settings) {
     const corner = cornerOf(setting.wheel)
-    const adjuster = corner && adjustersOf(corner).find((a) => a.id === setting.adjuster)
+    const adjuster =
+      corner && [...adjustersOf(corner), ...axleAdjustersOf(corner)].find((a) => a.id === setting.adjuster)
     if (adjuster) found.push(...settingProblems(state, setting, adjuster))
   }
   return found

@@ -56,23 +56,22 @@ const nothing: JointRecord = {
  * or starting it anew takes away what was recorded before, and says what fell.
  *
  * @param wheels under whose name the log speaks of it
- * @param adjuster that its bolt carries
+ * @param moves of the adjuster that its bolt carries
  * @source own derivation: docs/methods/bolt-book.md
  */
 export function jointRecord({
   state,
   wheels,
   joint,
-  adjuster,
+  moves,
 }: {
   readonly state: JobState
   readonly wheels: readonly WheelName[]
   readonly joint: string
-  readonly adjuster: string | null
+  readonly moves: readonly MoveFact[]
 }): JointRecord {
   const here = <F extends { readonly wheel: WheelName; readonly joint: string }>(facts: readonly F[]) =>
     facts.filter((fact) => wheels.includes(fact.wheel) && fact.joint === joint)
-  const moves = state.moves.filter((move) => wheels.includes(move.wheel) && move.adjuster === adjuster)
   const events: Event[] = [
     ...here(state.undone).map((fact) => ({ kind: 'undone', fact }) as const),
     ...moves.map((fact) => ({ kind: 'moved', fact }) as const),

@@ -6,11 +6,18 @@ import {
   clampTarget,
   travelFromArch,
 } from '../clamp/index.ts'
-import { bushesOf, type Corner, cornerPoints } from '../corner/index.ts'
+import {
+  type Bush,
+  bushesOf,
+  type Corner,
+  cornerPoints,
+  isWholeAxle,
+  wholeAxlePoints,
+} from '../corner/index.ts'
 import type { HeightFact, JobState, Round } from '../job/index.ts'
-import type { Side } from '../linkage/index.ts'
+import { type AnyCornerPoints, type Side, twistBeamArm } from '../linkage/index.ts'
 import { combine, type Measured, normal, rectangular } from '../measure/index.ts'
-import type { UnitChoice } from '../quantity/index.ts'
+import type { Metre, UnitChoice } from '../quantity/index.ts'
 import type { Spec } from '../spec/index.ts'
 import type { SheetClamp } from './sheet.ts'
 import { sheetNumber } from './sheet-number.ts'
@@ -70,6 +77,7 @@ export function sheetClamp(from: ClampSources): SheetClamp | null {
         hasAdjuster: bushes.some((bush) => bush.adjuster !== null),
         hasBonded: true,
         airSprung: corner.airSprung ?? false,
+        mass: units.mass,
       }).map((c) => c.sentence),
     }
   }
@@ -77,21 +85,26 @@ export function sheetClamp(from: ClampSources): SheetClamp | null {
   const hanging = hung
     ? travelFromArch(from.measured(hung), atDesign)
     : rectangular(droopWithin, `droop of ${corner.id}, not measured`, -(corner.travel?.droop ?? 0.07))
-  const points = cornerPoints(corner)
+  const points = armOf(corner, side)
+  if (points === null) return onItsAxle({ corner, title, side, target, hanging, atDesign, bushes, units })
   const pose = clampPose({
     side,
     points,
-    displacement: displacementStanding({
-      points,
-      ...adjustersStanding(corner, from.round?.settings ?? state.settings, side),
-    }),
+    ...(isWholeAxle(corner.layout)
+      ? {}
+      : {
+          displacement: displacementStanding({
+            points,
+            ...adjustersStanding(corner, from.round?.settings ?? state.settings, side),
+          }),
+        }),
     target: travelFromArch(target.height, atDesign),
     hanging,
     bushes: bushes.map(
       (bush): ClampBush => ({
         id: `${bush.joint}, ${side} ${corner.axle}`,
         name: bush.name,
-        pivot: bush.pivot,
+        pivot: corner.layout === 'twist beam' ? 'innerFront' : bush.pivot,
         bonded: true,
         stiffness:
           bush.stiffness === null ? null : { value: bush.stiffness, spread: bush.stiffnessSpread ?? 0.3 },
@@ -101,6 +114,7 @@ export function sheetClamp(from: ClampSources): SheetClamp | null {
     wheelRate: wheelRateOf(corner, side),
     cornerLoad: corner.load ?? null,
     airSprung: corner.airSprung ?? false,
+    mass: units.mass,
   })
   const row = (bush: ClampedBush, i: number): SheetClamp['bushes'][number] => ({
     name: bush.name,
@@ -119,6 +133,63 @@ export function sheetClamp(from: ClampSources): SheetClamp | null {
     armTurn: pose.armTurn.lower && sheetNumber(pose.armTurn.lower, angle),
     bushes: pose.bushes.map(row),
     cautions: pose.cautions.map((c) => c.sentence),
+  }
+}
+
+/** The arm whose bushes are twisted; null for a solid axle, whose springs and links are not computed one by one. */
+function armOf(corner: Corner, side: Side): AnyCornerPoints | null {
+  if (!isWholeAxle(corner.layout)) return cornerPoints(corner)
+  const axle = wholeAxlePoints(corner)
+  return 'location' in axle ? null : twistBeamArm(axle, side, 'together')
+}
+
+/** A solid axle: the height at which eyes, shackles and links are final; their twist is not computed. */
+function onItsAxle({
+  corner,
+  title,
+  side,
+  target,
+  hanging,
+  atDesign,
+  bushes,
+  units,
+}: {
+  readonly corner: Corner
+  readonly title: string
+  readonly side: Side
+  readonly target: ReturnType<typeof clampTarget>
+  readonly hanging: Measured
+  readonly atDesign: Metre
+  readonly bushes: readonly Bush[]
+  readonly units: UnitChoice
+}): SheetClamp {
+  const height = target.height!
+  const length = { kind: 'length', unit: units.length } as const
+  const named = bushes.map(({ letter, name }) => `${letter} ${name}`.trim()).join('; ')
+  return {
+    side,
+    title,
+    target: sheetNumber(height, length),
+    targetWhy: target.why,
+    raise: sheetNumber(
+      combine([
+        { of: travelFromArch(height, atDesign), times: 1 },
+        { of: hanging, times: -1 },
+      ]),
+      length,
+    ),
+    armTurn: null,
+    bushes: [],
+    cautions: [
+      `Final only at ride height, on its wheels or with the axle on stands: ${named}. How far they would be twisted is not computed for a solid axle.`,
+      ...cautionsOf({
+        cornerLoad: corner.load ?? null,
+        hasAdjuster: bushes.some((bush) => bush.adjuster !== null),
+        hasBonded: true,
+        airSprung: corner.airSprung ?? false,
+        mass: units.mass,
+      }).map((c) => c.sentence),
+    ],
   }
 }
 

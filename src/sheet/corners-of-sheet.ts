@@ -1,19 +1,20 @@
-import type { CornersSetup, WheelSetup } from '../adjust/index.ts'
+import type { AxleSetup, WheelSetup, WholeAxleSetup } from '../adjust/index.ts'
 import { type Corner, familyOf, jointLetters, pointNames } from '../corner/index.ts'
-import { mechanism, type Point, poseAt } from '../linkage/index.ts'
-import { metre } from '../quantity/index.ts'
+import { mechanism, type Point, poseAt, type Side } from '../linkage/index.ts'
+import { metre, rad } from '../quantity/index.ts'
+import { axleFigure } from './axle-figure.ts'
+import { axleStanding } from './axle-standing.ts'
 import { figureOf, type LetteredJoint } from './figure.ts'
 import type { SheetCorner } from './sheet.ts'
 import { displacementStanding } from './wheel-setups.ts'
 
 /** Both corners of an axle as line drawings: the ride pose, and as they stand with adjusters and height. */
-export function sheetCorners(corner: Corner, setup: CornersSetup): readonly SheetCorner[] {
+export function sheetCorners(corner: Corner, setup: AxleSetup): readonly SheetCorner[] {
+  if ('axle' in setup) return wholeAxle(corner, setup)
   const joints = letteredJoints(corner)
   return (['left', 'right'] as const).flatMap((side): readonly SheetCorner[] => {
     const wheel = setup[side]
     const { points } = wheel
-    // an arm that turns about one hinge has no links to draw
-    if (points.layout === 'semi-trailing arm') return []
     const common = { points, side, joints, tyreWidth: corner.wheel.width }
     const design = poseAt(mechanism(points), { travel: metre(0), rack: metre(0) })
     const { displacement, bodyAt } = standing(wheel)
@@ -21,13 +22,30 @@ export function sheetCorners(corner: Corner, setup: CornersSetup): readonly Shee
     return [
       {
         side,
-        title: `${side === 'left' ? 'Left' : 'Right'} ${corner.axle}, from its points`,
+        title: titleOf(corner, side),
         ride: figureOf({ ...common, pose: design }),
         present: figureOf({ ...common, pose: present, bodyAt }),
       },
     ]
   })
 }
+
+/** Both halves of an axle that is one body. */
+function wholeAxle(corner: Corner, setup: WholeAxleSetup): readonly SheetCorner[] {
+  const drawn = axleStanding(setup, { heave: metre(0), roll: rad(0), drop: rad(0) }, 'drawn')
+  const present = axleStanding(setup, setup.drive)
+  return (['left', 'right'] as const).map(
+    (side): SheetCorner => ({
+      side,
+      title: titleOf(corner, side),
+      ride: axleFigure({ corner, setup, stands: drawn, side }),
+      present: axleFigure({ corner, setup, stands: present, side }),
+    }),
+  )
+}
+
+const titleOf = ({ axle }: Corner, side: Side): string =>
+  `${side === 'left' ? 'Left' : 'Right'} ${axle}, from its points`
 
 function letteredJoints(corner: Corner): readonly LetteredJoint[] {
   const letters = jointLetters(corner)

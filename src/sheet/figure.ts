@@ -1,4 +1,4 @@
-import type { CornerPoints, Point, Pose, Side } from '../linkage/index.ts'
+import type { AnyCornerPoints, Point, Pose, Side } from '../linkage/index.ts'
 import type { SheetFigure } from './sheet.ts'
 
 type Stroke = SheetFigure['strokes'][number]
@@ -15,7 +15,7 @@ export interface LetteredJoint {
 
 /** What a figure is drawn from. */
 export interface FigureJob {
-  readonly points: CornerPoints
+  readonly points: AnyCornerPoints
   readonly pose: Pose
   readonly side: Side
   readonly joints: readonly LetteredJoint[]
@@ -24,7 +24,9 @@ export interface FigureJob {
   readonly bodyAt?: Readonly<Record<string, Point>>
 }
 
-const bodyPoints = (points: CornerPoints): Record<string, Point> => {
+const bodyPoints = (points: AnyCornerPoints): Record<string, Point> => {
+  if (points.layout === 'semi-trailing arm')
+    return { innerFront: points.innerFront, innerRear: points.innerRear }
   if (points.layout === 'five-link')
     return Object.fromEntries(points.links.map((link, i) => [`inner${i}`, link.inner]))
   const inner = {
@@ -39,8 +41,13 @@ const bodyPoints = (points: CornerPoints): Record<string, Point> => {
 
 /** Part, kind, from, to: which points are joined by a line. `wheel` is the wheel centre. */
 const strokesOf = (
-  layout: CornerPoints['layout'],
+  layout: AnyCornerPoints['layout'],
 ): readonly (readonly [string, Stroke['kind'], string, string])[] => {
+  if (layout === 'semi-trailing arm')
+    return [
+      ['trailing arm', 'arm', 'innerFront', 'wheel'],
+      ['trailing arm', 'arm', 'innerRear', 'wheel'],
+    ]
   const lower = [
     ['lower arm', 'arm', 'lowerFrontInner', 'lowerOuter'],
     ['lower arm', 'arm', 'lowerRearInner', 'lowerOuter'],

@@ -1,4 +1,4 @@
-import { cornerPoints } from '../corner/index.ts'
+import { cornerPoints, isWholeAxle } from '../corner/index.ts'
 import {
   type GaugeContext,
   playReading,
@@ -34,7 +34,7 @@ export function gaugeContext(sources: SheetSources, state: JobState, round: Roun
   const track: Partial<Record<'front' | 'rear', Metre>> = {}
   for (const end of ['front', 'rear'] as const) {
     const model = sources.corners[end] ?? corner
-    track[end] = sources.spec?.size?.track[end].value ?? metre(2 * cornerPoints(model).wheelCentre[1])
+    track[end] = sources.spec?.size?.track[end].value ?? metre(2 * model.points['wheel-centre']!.at[1])
   }
   return {
     ...plain,
@@ -49,7 +49,9 @@ export function gaugeContext(sources: SheetSources, state: JobState, round: Roun
         moves: play.observation.moves,
         swing: playReading(play.observation, plain).measured,
       })),
-    linkage: { left: standing(sources, round, 'left'), right: standing(sources, round, 'right') },
+    ...(isWholeAxle(corner.layout)
+      ? {}
+      : { linkage: { left: standing(sources, round, 'left'), right: standing(sources, round, 'right') } }),
     ...(pointsKnown(corner) === 'measured' ? { linkageWithin: measuredPointsWithin } : {}),
   }
 }

@@ -1,4 +1,4 @@
-import type { CornersSetup, WheelSetup } from '../adjust/index.ts'
+import type { AxleSetup, WheelSetup } from '../adjust/index.ts'
 import { includedAngle } from '../gauge/index.ts'
 import { mechanism, poseAt } from '../linkage/index.ts'
 import { combine, interval, type Measured } from '../measure/index.ts'
@@ -17,9 +17,11 @@ const alike = (0.5 * Math.PI) / 180
  */
 export function includedAngleSays(
   { readings }: RoundReadings,
-  setup: CornersSetup,
+  setup: AxleSetup,
   units: UnitChoice,
 ): readonly string[] {
+  // On a solid axle the included angle is the knuckle's alone; sleeves and wedges tell of themselves.
+  if ('axle' in setup) return []
   const angle = (side: 'left' | 'right') => {
     const [sai, camber] = [readings[`front ${side} sai`], readings[`front ${side} camber`]]
     return sai && camber ? includedAngle(side, { sai: sai.measured, camber: camber.measured }).measured : null

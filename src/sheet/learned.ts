@@ -1,5 +1,5 @@
 import {
-  type CornersSetup,
+  type AxleSetup,
   type LearnedResponse,
   learnMove,
   priorResponse,
@@ -11,7 +11,7 @@ import type { Side, WheelAngle } from '../linkage/index.ts'
 import { combine, type Measured } from '../measure/index.ts'
 import { Refusal } from '../quantity/index.ts'
 import type { RoundReadings } from './read-round.ts'
-import { axleSetup, pointsKnown } from './wheel-setups.ts'
+import { axleSetup, cornersSetup, pointsKnown } from './wheel-setups.ts'
 
 /** A round with what its gauges said. */
 export interface ReadRound {
@@ -19,10 +19,14 @@ export interface ReadRound {
   readonly said: RoundReadings
 }
 
-/** Both wheels with what earlier moves of this job have taught about them. */
-export function taughtSetup(corner: Corner, state: JobState, rounds: readonly ReadRound[]): CornersSetup {
+/**
+ * Both wheels with what earlier moves of this job have taught about them; a whole axle is taken as its points say,
+ * since what one wheel's adjuster does there is no other wheel's lesson.
+ */
+export function taughtSetup(corner: Corner, state: JobState, rounds: readonly ReadRound[]): AxleSetup {
   const last = rounds.at(-1)!
   const setup = axleSetup(corner, state, last.round)
+  if ('axle' in setup) return setup
   const taught = (side: Side): WheelSetup => ({
     ...setup[side],
     response: responseOf(corner, state, rounds, { side, wheel: setup[side] }),
@@ -41,7 +45,7 @@ function responseOf(
     const [before, after] = [rounds[i - 1]!, rounds[i]!]
     if (before.round.moves.length === 0 || partsChanged(state, before.round, after.round)) continue
     const [from, to] = [before, after].map(({ round }) =>
-      known(axleSetup(corner, state, round)[side].settings),
+      known(cornersSetup(corner, state, round)[side].settings),
     )
     try {
       response = learnMove(response, wheel, {

@@ -4,7 +4,7 @@ import type { SheetMove, SheetMoves, SheetNumber } from './sheet.ts'
 import { sheetNumber } from './sheet-number.ts'
 
 /** The moves as the sheet shows them. */
-export function sheetMoves(answer: Moves, made: boolean): SheetMoves {
+export function sheetMoves(answer: Moves, made: boolean, units: UnitChoice): SheetMoves {
   return {
     made,
     moves: answer.moves.map(sheetMove),
@@ -12,11 +12,27 @@ export function sheetMoves(answer: Moves, made: boolean): SheetMoves {
     insideAfter: answer.insideAfter,
     insideAfterText: formatChance(answer.insideAfter),
     outOfReach: answer.outOfReach.map(({ reading, by, sentence }) => ({ reading, by, sentence })),
+    steeringWheel: answer.steeringWheel && steeringWheel(answer, units),
     sentence: answer.sentence,
   }
 }
 
-function sheetMove({ order, adjuster, side, end, from, to, hand }: Move): SheetMove {
+/** Ratios between which most steerings lie. @source from memory */
+const ratios = [14, 20] as const
+
+function steeringWheel(answer: Moves, units: UnitChoice): NonNullable<SheetMoves['steeringWheel']> {
+  const { now, after } = answer.steeringWheel!
+  const said = (one: typeof now) => sheetNumber(one, { kind: 'angle', unit: units.angle, sign: false })
+  const [is, will] = [said(now), said(after)]
+  const moved = Math.abs(after.value - now.value) >= stillness
+  return {
+    now: is,
+    after: will,
+    sentence: `Running straight, the steering wheel stands off by ${is.text} ${is.spread} as told at the road wheels (left is plus)${moved ? `, after the moves by ${will.text} ${will.spread}` : ''}. At its rim that is ${ratios[0]} to ${ratios[1]} times as much, by its ratio.`,
+  }
+}
+
+function sheetMove({ order, adjuster, side, end, from, to, hand, before }: Move): SheetMove {
   return {
     order,
     adjuster: adjuster.id,
@@ -25,7 +41,7 @@ function sheetMove({ order, adjuster, side, end, from, to, hand }: Move): SheetM
     side: side === 'both' ? 'left' : side,
     kind: adjuster.kind,
     amount: hand.amount,
-    how: hand.how,
+    how: before === '' ? hand.how : `${before}; ${hand.how}`,
     seenFrom: hand.seenFrom,
     from,
     to,

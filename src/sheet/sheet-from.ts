@@ -133,7 +133,7 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
     heights: standing.rows,
     readings,
     advice: [...standing.says, ...included, ...sheetAdvice(readings, said, units)],
-    moves: sheetMoves(toSay ?? nothing, (round?.moves.length ?? 0) > 0),
+    moves: sheetMoves(toSay ?? nothing, (round?.moves.length ?? 0) > 0, units),
     reach: setups.flatMap(({ setup }) => tell(() => sheetReach({ setup, said, answer, limits }), [])),
     corners: setups.flatMap(({ corner, setup }) => tell(() => sheetCorners(corner, setup), [])),
     clamp: ends.flatMap((end) => {
@@ -202,7 +202,14 @@ function theMoves(
     ]),
   )
   return moves(
-    { axles: setups.map(({ setup }) => setup), readings: values, limits: wanted, unlikely },
+    {
+      axles: setups.map(({ setup }) => setup),
+      readings: values,
+      limits: wanted,
+      unlikely,
+      // Told at the road wheels: nobody typed the ratio.
+      steering: { ratio: 1 },
+    },
     options,
   )
 }

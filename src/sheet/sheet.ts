@@ -107,6 +107,15 @@ export interface SheetMoves {
     readonly by: number
     readonly sentence: string
   }[]
+  /**
+   * Where the steering wheel stands when the vehicle runs straight, told at the road wheels (times the steering ratio at
+   * its rim), left is plus; null where toe of all four wheels was not read.
+   */
+  readonly steeringWheel: {
+    readonly now: SheetNumber
+    readonly after: SheetNumber
+    readonly sentence: string
+  } | null
   /** Plain sentence: what is done, in which order, what comes after. */
   readonly sentence: string
 }

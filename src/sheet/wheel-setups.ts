@@ -1,15 +1,31 @@
-import { type CornersSetup, displacementOf, type WheelSetup } from '../adjust/index.ts'
-import { adjustersOf, type Corner, cornerPoints, pointSpreads } from '../corner/index.ts'
+import {
+  type AdjusterSet,
+  type AxleSetup,
+  type CornersSetup,
+  displacementOf,
+  type WheelSetup,
+  type WholeAxleSetup,
+} from '../adjust/index.ts'
+import {
+  adjustersOf,
+  axleAdjustersOf,
+  type Corner,
+  cornerPoints,
+  isWholeAxle,
+  pointSpreads,
+  wholeAxlePoints,
+} from '../corner/index.ts'
 import {
   type HeightFact,
   type JobState,
   type Round,
   type Setting,
   standOf,
+  standOfAxle,
   type WheelName,
 } from '../job/index.ts'
 import { type AxleEnd, type Displacement, type Side, sumOfDisplacements } from '../linkage/index.ts'
-import { metre } from '../quantity/index.ts'
+import { metre, rad } from '../quantity/index.ts'
 
 /** Points are taken as measured when none is less sure than this; else as typical of the layout. @source own choice */
 const measuredWithin = 0.005
@@ -59,13 +75,53 @@ export const displacementStanding = ({
     }),
   )
 
-/** Both wheels of an axle as they stood in a round. */
-export function axleSetup(corner: Corner, state: JobState, round: Round): CornersSetup {
+/** Adjusters that the axle has once, as `adjustersStanding`; null where it has none. */
+function axleAdjustersStanding(corner: Corner, settings: readonly Setting[]): AdjusterSet | null {
+  const adjusters = axleAdjustersOf(corner)
+  if (adjusters.length === 0) return null
+  const stands = standOfAxle({ settings, adjusters, axle: corner.axle })
+  return {
+    adjusters,
+    settings: Object.fromEntries(stands.map(({ adjuster, setting }) => [adjuster.id, setting])),
+  }
+}
+
+/** Both wheels of an axle as they stood in a round, whether each hangs by itself or both on one body. */
+export function axleSetup(corner: Corner, state: JobState, round: Round): AxleSetup {
+  return isWholeAxle(corner.layout)
+    ? wholeAxleSetup(corner, state, round)
+    : cornersSetup(corner, state, round)
+}
+
+/** An axle whose wheels hang by themselves. */
+export function cornersSetup(corner: Corner, state: JobState, round: Round): CornersSetup {
   const end: AxleEnd = corner.axle
   const wheel = (side: Side): WheelSetup => ({
     points: cornerPoints(corner),
     drive: { travel: metre(travelOf(corner, heightIn(state, round, `${end} ${side}`))), rack: metre(0) },
     ...adjustersStanding(corner, round.settings, side),
   })
-  return { end, left: wheel('left'), right: wheel('right') }
+  const both = axleAdjustersStanding(corner, round.settings)
+  return { end, left: wheel('left'), right: wheel('right'), ...(both ? { both } : {}) }
+}
+
+function wholeAxleSetup(corner: Corner, state: JobState, round: Round): WholeAxleSetup {
+  const end: AxleEnd = corner.axle
+  const axle = wholeAxlePoints(corner)
+  const travel = (side: Side) => travelOf(corner, heightIn(state, round, `${end} ${side}`))
+  const [left, right] = [travel('left'), travel('right')]
+  const across = axle.left.wheelCentre[1] - axle.right.wheelCentre[1]
+  const both = axleAdjustersStanding(corner, round.settings)
+  return {
+    end,
+    axle,
+    drive: {
+      heave: metre((left + right) / 2),
+      roll: rad(Math.asin(Math.max(-1, Math.min(1, (left - right) / across)))),
+      drop: rad(0),
+    },
+    left: adjustersStanding(corner, round.settings, 'left'),
+    right: adjustersStanding(corner, round.settings, 'right'),
+    ...(both ? { both } : {}),
+  }
 }

@@ -23,7 +23,7 @@ const van = demoSources('12')
 /** The demo with one joint, one tightening or the log changed. */
 function changed(
   from: '07' | '12',
-  more: { joint?: [string, Data]; tightening?: [string, Data]; log?: readonly Entry[]; kit?: Data },
+  more: { joint?: [string, Data]; tightening?: [string, Data | null]; log?: readonly Entry[]; kit?: Data },
 ): SheetSources {
   const sources = demoSources(from)
   const { corner, spec } = file(from)
@@ -38,13 +38,10 @@ function changed(
         }),
       )
     : sources.corners.front
+  const { [more.tightening?.[0] ?? '']: _, ...rest } = spec.tightening.front
+  const front = more.tightening?.[1] ? { ...rest, [more.tightening[0]]: more.tightening[1] } : rest
   const typed: Spec = more.tightening
-    ? whole(
-        readSpec({
-          ...spec,
-          tightening: { front: { ...spec.tightening.front, [more.tightening[0]]: more.tightening[1] } },
-        }),
-      )
+    ? whole(readSpec({ ...spec, tightening: { ...spec.tightening, front } }))
     : sources.spec!
   const kit = more.kit ? whole(readKit({ ...(demo('port-kit.kit.json') as Data), ...more.kit })) : sources.kit
   const job: Job = more.log ? { ...sources.job, entries: more.log } : sources.job
@@ -92,7 +89,10 @@ describe('SH13 what can be said now, said, leads to a joint that is done', () =>
     ['07', 'tie-rod-lock-nut', ['run up', 'final']],
     ['12', 'lower-front-bolt', ['started', 'run up', 'stage', 'final', 'checked']],
   ] as const)('SH13 unit %s, %s', (unit, joint, way) => {
-    expect(stages(pressed(changed(unit, { log: log(joint) }), joint))).toEqual(way)
+    const made = stages(pressed(changed(unit, { log: log(joint) }), joint))
+    // Which joints ask for a second look is the sheet's and the model's to say.
+    expect(made.slice(0, way.length)).toEqual(way)
+    expect(made.slice(way.length).every((kind) => kind === 'checked')).toBe(true)
   })
   test('SH13 every joint of the two demo jobs that is open has a way to be closed', () => {
     for (const sources of [bus, van]) {
@@ -241,7 +241,7 @@ describe('SH15 what may not be done yet cannot be said', () => {
   })
   test('SH15 without a value, or with one that the joint cannot mean, it is only run up', () => {
     const rack = boltOf(
-      boltSheetFrom(changed('07', { log: [opened('rack-bolts')] })),
+      boltSheetFrom(changed('07', { log: [opened('rack-bolts')], tightening: ['rack-bolts', null] })),
       'rack-bolts',
       'front axle',
     )
@@ -315,7 +315,10 @@ describe('SH16 cautions stand at the joint they belong to', () => {
   })
   test('SH16 a ring is drawn in the order of tightening, opposite first', () => {
     // UK DVSA, Care of wheels: diametrically opposed in turn.
-    const { drawing, stand } = boltOf(boltSheetFrom(bus), 'wheel-nuts', 'front right').doing
+    const { drawing, stand } = boltOf(
+      boltSheetFrom(changed('07', { log: [opened('wheel-nuts')] })),
+      'wheel-nuts',
+    ).doing
     expect(drawing).toEqual({ kind: 'ring', order: [0, 2, 4, 1, 3], count: 5 })
     expect(stand).toContain('On the ground')
   })
