@@ -1,4 +1,4 @@
-// Makes the two demo jobs: what gauges would show on invented vehicles whose true state is known here.
+// Makes the three demo jobs: what gauges would show on invented vehicles whose true state is known here.
 // Run by hand after a change of the corner models:
 //   node --import tsx scripts/make-examples.mjs && npx biome check --write examples
 // The truth: exact poses of the corner models at the settings below, with the faults below, standing on the
@@ -6,11 +6,27 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { displacementOf } from '../src/adjust/index.ts'
-import { adjustersOf, cornerPoints, readCorner, readJsonText } from '../src/corner/index.ts'
+import { displacementOf, strokeOf } from '../src/adjust/index.ts'
+import {
+  adjustersOf,
+  axleAdjustersOf,
+  cornerPoints,
+  isWholeAxle,
+  readCorner,
+  readJsonText,
+  wholeAxlePoints,
+} from '../src/corner/index.ts'
 import { readJob, writeJob } from '../src/job/index.ts'
 import { floorMapOf, readKit } from '../src/kit/index.ts'
-import { mechanism, poseAt, sumOfDisplacements } from '../src/linkage/index.ts'
+import {
+  axlePoseAt,
+  mechanism,
+  mirrorPoint,
+  poseAt,
+  sleeveTilt,
+  solidAxle,
+  sumOfDisplacements,
+} from '../src/linkage/index.ts'
 
 const examples = join(dirname(dirname(fileURLToPath(import.meta.url))), 'examples')
 const must = (read) => {
@@ -44,7 +60,8 @@ const floor = floorMapOf(kit, 'bay-2')
 /** One vehicle with gauges on it. `truth` gives each front wheel's displacement, the rear's angles, the tracks. */
 function vehicle({ corner, seed, size, rear }) {
   const random = seeded(seed)
-  const points = cornerPoints(corner)
+  const whole = isWholeAxle(corner.layout)
+  const points = whole ? wholeAxlePoints(corner) : cornerPoints(corner)
   const design = corner.rideHeight.at
   /** Rectangular error of half-width `half`. */
   const error = (half) => (2 * random() - 1) * half
@@ -60,9 +77,21 @@ function vehicle({ corner, seed, size, rear }) {
   const noseDown = Math.atan((mean('rear') - mean('front')) / (size.wheelbase * MM))
   const pitched = ({ camber, spinAxis }) => camber + noseDown * spinAxis[0]
 
+  const travel = (state, side) => design - state.height[side] * MM
   const machine = (state, side) => mechanism(points, sumOfDisplacements(state[side]))
-  const poseOf = (state, side, rack = 0) =>
-    poseAt(machine(state, side), { travel: design - state.height[side] * MM, rack })
+  /** Pose of one front wheel as a left one; `steer` is the rack (m), or the drop arm's turn (rad). */
+  const poseOf = whole ? axleWheel : cornerWheel
+  function cornerWheel(state, side, steer = 0) {
+    return poseAt(machine(state, side), { travel: travel(state, side), rack: steer })
+  }
+  function axleWheel(state, side, steer = 0) {
+    const [left, right] = [travel(state, 'left'), travel(state, 'right')]
+    const across = points.left.wheelCentre[1] - points.right.wheelCentre[1]
+    const drive = { heave: (left + right) / 2, roll: Math.asin((left - right) / across), drop: steer }
+    const wheel = axlePoseAt(solidAxle(points, state.settings), drive)[side]
+    const drawnLeft = side === 'left' ? (p) => p : mirrorPoint
+    return { ...wheel, spinAxis: drawnLeft(wheel.spinAxis), wheelCentre: drawnLeft(wheel.wheelCentre) }
+  }
 
   const camberEntry = (state, end, side) => {
     const camber = end === 'front' ? pitched(poseOf(state, side)) : rear[side].camber * DEGREE
@@ -117,11 +146,11 @@ function vehicle({ corner, seed, size, rear }) {
     }
   }
 
-  /** Rack at which a front wheel stands `steer` to the left of straight ahead. */
+  /** Rack, or turn of the drop arm, at which a front wheel stands `steer` to the left of straight ahead. */
   const rackFor = (state, side, steer) => {
     const straight = poseOf(state, side).toe
     const toLeft = (rack) => (side === 'left' ? -1 : 1) * (poseOf(state, side, rack).toe - straight)
-    const [low, high] = [-0.055, 0.055]
+    const [low, high] = whole ? [-0.33, 0.33] : [-0.055, 0.055]
     const rising = toLeft(high) > toLeft(low)
     let [a, b] = [low, high]
     for (let i = 0; i < 60; i++) {
@@ -134,12 +163,13 @@ function vehicle({ corner, seed, size, rear }) {
 
   const sweepEntry = (state, side, withTilt) => {
     const zero = error(0.15 * DEGREE)
-    const home = frame(poseOf(state, side))
-    const forward = unit(cross(home.spin, [0, 0, 1]))
+    // Only a gauge along the wheel sees how the wheel tilts.
+    const home = withTilt ? poseOf(state, side) : null
+    const forward = home && unit(cross(home.spinAxis, [0, 0, 1]))
     const place = (aim) => {
       const steer = (aim + error(0.4)) * DEGREE
       const pose = poseOf(state, side, rackFor(state, side, steer))
-      const ahead = carried(home, frame(pose), forward)
+      const ahead = home && (whole ? aboutPin(home, pose, side) : carried(frame(home), frame(pose)))(forward)
       return {
         steer: text((steer + zero + error(0.15 * DEGREE)) / DEGREE, 0.5, '°'),
         camber: angle(leaned('front', side, pitched(pose))),
@@ -188,9 +218,61 @@ function frame({ spinAxis, points }) {
   return { spin: spinAxis, axes: [spinAxis, across, cross(spinAxis, across)] }
 }
 /** A direction fixed in the knuckle, from one pose to another. */
-const carried = (from, to, v) => {
+const carried = (from, to) => (v) => {
   const parts = from.axes.map((axis) => dot(axis, v))
   return [0, 1, 2].map((i) => parts.reduce((sum, part, k) => sum + part * to.axes[k][i], 0))
+}
+
+// What is done to the joints of a wheel, as entries. T works, K looks a second time.
+const calibrations = { 'long-wrench': '2025-11-18', 'short-wrench': '2025-11-18' }
+const joint = (wheel) => ({
+  undone: (name, to = 'open', remark) => [
+    'undone',
+    { joint: name, wheel, to, ...(remark ? { remark } : {}), hand: 'T' },
+    3,
+  ],
+  runUp: (name, more = {}) => ['tightened', { stage: 'run up', joint: name, wheel, ...more, hand: 'T' }, 2],
+  stage: (name, number, torque, more = {}) => [
+    'tightened',
+    { stage: 'stage', number, joint: name, wheel, torque, ...wrenchFor(torque), ...more, hand: 'T' },
+    2,
+  ],
+  final: (name, torque, more = {}) => [
+    'tightened',
+    {
+      stage: 'final',
+      joint: name,
+      wheel,
+      ...(torque ? { torque, ...wrenchFor(torque) } : {}),
+      ...more,
+      hand: 'T',
+    },
+    3,
+  ],
+  pinned: (name) => ['pinned', { joint: name, wheel, pin: 'new', legsBent: true, hand: 'T' }, 1],
+  checked: (name, how = 'looked at and felt') => [
+    'checked',
+    { joint: name, wheel, by: 'another person', how, passed: true, hand: 'K' },
+    2,
+  ],
+})
+function wrenchFor(torque) {
+  const wrench = Number.parseFloat(torque) > 60 ? 'long-wrench' : 'short-wrench'
+  return { wrench, calibrated: calibrations[wrench] }
+}
+
+/** The same for a knuckle that turns about a kingpin, whose direction caster and SAI give. */
+function aboutPin(from, to, side) {
+  const k = unit([-Math.tan(from.caster), -Math.tan(from.sai), 1])
+  const angle = (side === 'left' ? 1 : -1) * (to.steer - from.steer)
+  const turned = (v) => {
+    const across = cross(k, v)
+    const along = dot(k, v) * (1 - Math.cos(angle))
+    return v.map((x, i) => x * Math.cos(angle) + across[i] * Math.sin(angle) + k[i] * along)
+  }
+  if (Math.hypot(...minus(turned(from.spinAxis), to.spinAxis)) > 1e-9)
+    throw new Error('The knuckle does not turn about its kingpin.')
+  return turned
 }
 
 /** Writes a job with stamps a few minutes apart, after reading it back. */
@@ -208,6 +290,31 @@ function write(path, { job, entries, day }) {
     `${JSON.stringify({ $schema: '../../schema/job.schema.json', format, kind, ...rest }, null, 2)}\n`,
   )
   console.log(`examples/${path}: ${entries.length} entries`)
+}
+
+/** The right lower arm is new, both coils are in: what is done, and what waits for ride height and the last move. */
+function refit07() {
+  const [left, right] = [joint('front left'), joint('front right')]
+  const dry = { condition: 'dry' }
+  return [
+    right.runUp('lower-front-bolt', dry),
+    right.runUp('lower-rear-bolt', dry),
+    right.runUp('damper-bottom-bolt', { fastener: 'new' }),
+    right.runUp('drop-link-bottom-nut', { fastener: 'new' }),
+    right.stage('lower-ball-joint', 1, '105 N·m', dry),
+    right.final('lower-ball-joint', '105 N·m', dry),
+    right.pinned('lower-ball-joint'),
+    right.checked('lower-ball-joint'),
+    left.stage('lower-ball-joint', 1, '105 N·m', dry),
+    left.final('lower-ball-joint', '105 N·m', dry),
+    left.pinned('lower-ball-joint'),
+    ...[left, right].flatMap((side) => [
+      side.runUp('wheel-nuts'),
+      side.stage('wheel-nuts', 1, '60 N·m', { position: ['on the ground'] }),
+    ]),
+    right.final('wheel-nuts', '160 N·m', { position: ['on the ground'] }),
+    right.checked('wheel-nuts', 'pulled again'),
+  ]
 }
 
 function unit07() {
@@ -306,8 +413,15 @@ function unit07() {
     ],
     ['as found', { adjuster: 'tie-rod', wheel: 'front left', setting: '0 turns', exposedThread: '31.5 mm' }],
     ['as found', { adjuster: 'tie-rod', wheel: 'front right', setting: '0 turns', exposedThread: '28 mm' }],
+    ...['front left', 'front right'].flatMap((wheel) => [
+      joint(wheel).undone('wheel-nuts', 'cracked'),
+      joint(wheel).undone('wheel-nuts'),
+      joint(wheel).undone('lower-ball-joint', 'on a few threads', 'parted with the separator'),
+      joint(wheel).undone('lower-ball-joint'),
+    ]),
     ['part renewed', { part: 'lower-arm', wheels: ['front right'], remark: 'with its joint and bushes' }, 90],
     ['part renewed', { part: 'coil', wheels: ['front left', 'front right'], remark: 'as a pair' }, 30],
+    ...refit07(),
     ['ride height', v.heightEntry('front left', 'hanging', 517), 2],
     ['ride height', v.heightEntry('front right', 'hanging', 516), 1],
     ['note', { text: 'Bush bolts of the lower arms stay run up until the last move.' }],
@@ -328,6 +442,26 @@ function unit07() {
     ...angles(after),
   ]
   write('port-unit-07/port-unit-07.job.json', { job: '7-0412', entries, day: '2026-03-10' })
+}
+
+/** The right lower arm and rod end are new; its pivot bolts wait for ride height, the lock nut for the last move. */
+function refit12() {
+  const right = joint('front right')
+  const fresh = { fastener: 'new' }
+  return [
+    right.runUp('lower-front-bolt', fresh),
+    right.runUp('lower-rear-bolt', fresh),
+    right.final('lower-ball-joint', '54 N·m', fresh),
+    right.checked('lower-ball-joint', 'pulled again'),
+    right.final('tie-rod-end', '50 N·m', { ...fresh, position: ['wheels straight'] }),
+    right.runUp('tie-rod-lock-nut'),
+    right.runUp('wheel-nuts'),
+    right.stage('wheel-nuts', 1, '50 N·m', { position: ['on the ground'] }),
+    right.final('wheel-nuts', '110 N·m', { position: ['on the ground'] }),
+    right.final('axle-nut', '200 N·m', { condition: 'dry', position: ['on the ground'] }),
+    right.pinned('axle-nut'),
+    right.checked('axle-nut'),
+  ]
 }
 
 function unit12() {
@@ -387,8 +521,13 @@ function unit12() {
     ],
     ['as found', { adjuster: 'tie-rod', wheel: 'front left', setting: '0 turns', exposedThread: '24 mm' }],
     ['as found', { adjuster: 'tie-rod', wheel: 'front right', setting: '0 turns', exposedThread: '24.5 mm' }],
+    joint('front right').undone('axle-nut', 'cracked', 'on the ground, brake held'),
+    joint('front right').undone('wheel-nuts', 'cracked'),
+    joint('front right').undone('wheel-nuts'),
+    joint('front right').undone('axle-nut', 'open', 'the shaft is pushed back to get at the ball joint'),
     ['part renewed', { part: 'lower-arm', wheels: ['front right'], remark: 'bent at its outer end' }, 60],
     ['part renewed', { part: 'tie-rod', wheels: ['front right'], remark: 'outer joint only' }, 15],
+    ...refit12(),
     ['ride height', v.heightEntry('front left', 'hanging', 452), 2],
     ['ride height', v.heightEntry('front right', 'hanging', 450), 1],
     ['round', { number: 1, purpose: 'provisional', settled: true }, 15],
@@ -405,5 +544,199 @@ function unit12() {
   write('port-unit-12/port-unit-12.job.json', { job: '12-0077', entries, day: '2026-03-11' })
 }
 
+/** Both front springs and the right kingpin are new: every stage of a bolt book at once. */
+function refit03() {
+  const [left, right] = [joint('front left'), joint('front right')]
+  const dry = { condition: 'dry' }
+  const ground = { position: ['on the ground'] }
+  const straight = { position: ['wheels straight'] }
+  return [
+    right.final('kingpin-bushes', null, { fastener: 'new', remark: 'reamed in line, cap greased' }),
+    right.checked('kingpin-bushes'),
+    right.final('kingpin-cotter', '55 N·m', { ...dry, fastener: 'new' }),
+    right.checked('kingpin-cotter', 'pulled again'),
+    right.runUp('kingpin-sleeve-clamp', dry),
+    right.stage('tie-rod-end', 1, '120 N·m', { ...dry, ...straight }),
+    right.final('tie-rod-end', '120 N·m', { ...dry, ...straight }),
+    right.pinned('tie-rod-end'),
+    right.checked('tie-rod-end'),
+    right.final('hub-nut', null, { endFloat: '0.06 mm', remark: 'seated at 60 N·m turning, backed off 45°' }),
+    right.pinned('hub-nut'),
+    right.checked('hub-nut'),
+    right.final('caliper-bolts', '160 N·m', { condition: 'locking compound', fastener: 'new' }),
+    ...[left, right].flatMap((side) => [
+      side.runUp('spring-front-eye'),
+      side.runUp('shackle-bottom-bolt'),
+      side.runUp('u-bolts', { ...dry, fastener: 'new' }),
+      side.runUp('wheel-nuts', dry),
+      side.stage('wheel-nuts', 1, '80 N·m', { ...dry, ...ground }),
+      side.stage('u-bolts', 1, '50 N·m', { ...dry, ...ground }),
+      side.stage('u-bolts', 2, '100 N·m', { ...dry, ...ground }),
+    ]),
+    left.final('u-bolts', '145 N·m', { ...dry, ...ground }),
+    left.checked('u-bolts', 'pulled again'),
+    right.final('wheel-nuts', '190 N·m', { ...dry, ...ground }),
+    left.undone('drag-link-rear-end', 'on a few threads', 'parted to feel the joint by itself'),
+    left.runUp('drag-link-rear-end', straight),
+  ]
+}
+
+function unit03() {
+  const corner = must(readCorner(file('port-unit-03/front.corner.json')))
+  const size = { wheelbase: 2900, frontTrack: 1640, rearTrack: 1520 }
+  const v = vehicle({
+    corner,
+    seed: 3_0218,
+    size,
+    rear: { left: { camber: 0.08, toe: 0.05 }, right: { camber: -0.06, toe: 0.02 } },
+  })
+  const [sleeve] = adjustersOf(corner)
+  const [tieRod, dragLink] = axleAdjustersOf(corner)
+  /** Sleeves as they stand, ° of their turn, and what the rods' threads are turned by. */
+  const settings = ({ left, right, worn = 0 }) => {
+    const tilt = (angle) => sleeveTilt([{ offset: sleeve.tilt, angle: angle * DEGREE }])
+    const loose = tilt(right)
+    return {
+      tilt: { left: tilt(left), right: { ...loose, camber: loose.camber + worn * DEGREE } },
+      // The right end of the beam is bent a little: nothing adjusts that.
+      shim: { right: { camber: -0.35 * DEGREE, toe: 0 } },
+      tieRod: strokeOf(tieRod, 0.4),
+      dragLink: strokeOf(dragLink, 0.85),
+    }
+  }
+  // Round 1: the worn kingpin lets the wheel lean in; the right spring's main leaf is cracked.
+  const before = {
+    settings: settings({ left: 90, right: 210, worn: -0.45 }),
+    height: { left: 452, right: 436 },
+  }
+  const after = { settings: settings({ left: 90, right: 210 }), height: { left: 457, right: 455 } }
+  console.log('unit 03, round 1 truth', v.truth(before))
+  console.log('unit 03, round 2 truth', v.truth(after))
+  console.log(
+    'unit 03, right sleeve at 30°',
+    v.truth({ ...after, settings: settings({ left: 90, right: 30 }) })[1],
+  )
+  const settled = (heights) =>
+    Object.entries(heights).map(([wheel, height]) => [
+      'ride height',
+      v.heightEntry(wheel, 'settled', height),
+      1,
+    ])
+  const camber = (state) =>
+    ['front', 'rear'].flatMap((end) =>
+      ['left', 'right'].map((side) => ['reading', v.camberEntry(state, end, side), 3]),
+    )
+  const play = (swings) => ({
+    joint: 'kingpin-bushes',
+    wheel: 'front right',
+    direction: 'in and out',
+    gauge: 'dial',
+    moves: 'camber',
+    swings,
+    arm: '342 mm',
+  })
+  const found = (adjuster, wheel, more) => ['as found', { adjuster, wheel, ...more }]
+  const entries = [
+    [
+      'opened',
+      {
+        number: '3-0218',
+        vehicle: 'Port unit 03, small tipper',
+        complaint: 'wanders, leans to the right, the right front tyre is worn at its inner shoulder',
+        corners: { front: 'port-unit-03-front' },
+        spec: 'port-unit-03-spec',
+        kit: 'port-kit',
+        mileage: '96 700 km',
+        invented: true,
+      },
+    ],
+    ['set pressures', { front: '375 kPa', rear: '425 kPa' }],
+    ['ride height', v.heightEntry('front left', 'before lifting', 452), 2],
+    ['ride height', v.heightEntry('front right', 'before lifting', 436), 1],
+    ['ride height', v.heightEntry('rear right', 'before lifting', 501), 1],
+    ['ride height', v.heightEntry('rear left', 'before lifting', 503), 1],
+    ['floor', { bay: 'bay-2' }],
+    [
+      'hand check',
+      {
+        check: 'rock at 12 and 6',
+        wheel: 'front right',
+        joint: 'kingpin-bushes',
+        found: ['play'],
+        remark: 'stays with the brake held',
+        hand: 'T',
+      },
+      8,
+    ],
+    ['play', play(['2.91 mm', '2.87 mm', '2.90 mm']), 6],
+    [
+      'hand check',
+      {
+        check: 'looked at',
+        wheel: 'front right',
+        part: 'leaf-spring',
+        found: ['cracked'],
+        remark: 'main leaf, behind the centre bolt',
+        hand: 'T',
+      },
+    ],
+    ['round', { number: 1, purpose: 'as found', settled: true }, 10],
+    ...settled({ 'front left': 452, 'front right': 436, 'rear right': 501, 'rear left': 503 }),
+    ...camber(before),
+    ['reading', v.stringsEntry(before), 14],
+    [
+      'mark',
+      {
+        what: 'drop arm to shaft',
+        wheel: 'front left',
+        joint: 'drop-arm-nut',
+        wayRound: 'one scribed line across both',
+        remark: 'not taken off; marked to be sure',
+      },
+      10,
+    ],
+    found('kingpin-sleeve', 'front left', { clock: "3 o'clock" }),
+    found('kingpin-sleeve', 'front right', {
+      clock: "5 o'clock",
+      remark: 'seen from above; its notch was under grease',
+    }),
+    found('tie-rod', 'front left', { setting: '0 turns', exposedThread: '22 mm' }),
+    found('drag-link', 'front left', { setting: '0 turns', exposedThread: '19.5 mm' }),
+    ['caution acknowledged', { caution: 'spring not held' }, 15],
+    ...['front left', 'front right'].flatMap((wheel) => [
+      joint(wheel).undone('wheel-nuts', 'cracked'),
+      joint(wheel).undone('wheel-nuts'),
+      joint(wheel).undone('u-bolts', 'open', 'axle on stands, springs slack'),
+    ]),
+    joint('front right').undone('caliper-bolts', 'open', 'caliper hung on a hook'),
+    joint('front right').undone('hub-nut', 'open', 'hub off with its disc'),
+    joint('front right').undone('tie-rod-end', 'on a few threads'),
+    joint('front right').undone('tie-rod-end'),
+    [
+      'part renewed',
+      { part: 'leaf-spring', wheels: ['front left', 'front right'], remark: 'as a pair' },
+      120,
+    ],
+    [
+      'part renewed',
+      { part: 'kingpin', wheels: ['front right'], remark: 'with its bushes and thrust bearing' },
+      90,
+    ],
+    ...refit03(),
+    ['ride height', v.heightEntry('front left', 'hanging', 541), 2],
+    ['ride height', v.heightEntry('front right', 'hanging', 540), 1],
+    ['note', { text: 'Spring eyes and shackles stay run up until the vehicle has settled.' }],
+    ['round', { number: 2, purpose: 'provisional', settled: true }, 15],
+    ...settled({ 'front left': 457, 'front right': 455, 'rear right': 501, 'rear left': 503 }),
+    ['play', play(['0.09 mm', '0.08 mm']), 5],
+    ...camber(after),
+    ['reading', v.sweepEntry(after, 'left', true), 9],
+    ['reading', v.sweepEntry(after, 'right', true), 9],
+    ['reading', v.stringsEntry(after), 14],
+  ]
+  write('port-unit-03/port-unit-03.job.json', { job: '3-0218', entries, day: '2026-03-12' })
+}
+
 unit07()
 unit12()
+unit03()

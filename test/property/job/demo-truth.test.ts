@@ -10,6 +10,21 @@ import { demo, demoCorner } from '../corner/demo.ts'
 // What scripts/make-examples.mjs prints as the true state in the last round, degrees. The script works forward,
 // from poses to what a gauge shows; the gauge room works back. Their signs for floor, strings and sweep meet here.
 const truth = {
+  '03': {
+    'front left camber': 0.84,
+    'front right camber': -0.13,
+    'front left caster': 3.51,
+    'front right caster': 2.76,
+    'front left sai': 6.98,
+    'front right sai': 7.55,
+    'front left toe': -0.15,
+    'front right toe': 0.7,
+    'rear left camber': 0.08,
+    'rear right camber': -0.06,
+    'rear left toe': 0.05,
+    'rear right toe': 0.02,
+    thrust: 0.015,
+  },
   '07': {
     'front left camber': -0.33,
     'front right camber': -0.99,
@@ -44,20 +59,21 @@ const truth = {
   },
 } as const
 
-test.each(['07', '12'] as const)('JO16 the gauges of demo job %s read its true state', (unit) => {
+test.each(['03', '07', '12'] as const)('JO16 the gauges of demo job %s read its true state', (unit) => {
   const job = readJob(demo(`port-unit-${unit}/port-unit-${unit}.job.json`))
   const spec = readSpec(demo(`port-unit-${unit}/port-unit-${unit}.spec.json`))
   const kit = readKit(demo('port-kit.kit.json'))
   if (!job.ok || !spec.ok || !kit.ok) throw new Error('a demo file is not read')
   const state = foldJob(job.value.entries)
-  const model = mechanism(cornerPoints(demoCorner(unit)))
+  // A kingpin is the axis that a knuckle turns about: the sweep needs no linkage.
+  const model = unit === '03' ? null : mechanism(cornerPoints(demoCorner(unit)))
   const size = spec.value.size!
   const context = {
     instruments: instrumentsOf(kit.value),
     floor: floorMapOf(kit.value, state.bay!.bay)!,
     track: { front: size.track.front.value, rear: size.track.rear.value },
     wheelbase: size.wheelbase.value,
-    linkage: { left: model, right: model },
+    ...(model ? { linkage: { left: model, right: model } } : {}),
   }
   const readings = state.rounds.at(-1)!.readings.flatMap(({ observation }) => readingOf(observation, context))
   const degrees = 180 / Math.PI
