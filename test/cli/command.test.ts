@@ -102,6 +102,8 @@ describe('axlewright', () => {
     expect(
       told('inclinometer', ...kit, 'wheel=front left', 'gauge=inclinometer', 'readings=0°: 400°'),
     ).toMatch(/no wheel leans beyond 45°/)
+    const sweep = ['side=left', 'gauge=inclinometer', 'steerGauge=turn-plates', 'left=20° 1.3°']
+    expect(told('sweep', ...kit, ...sweep, 'right=20° -0.7°')).toMatch(/Both ends are steered by “20°”/)
     const alone = axlewright(
       'read',
       'inclinometer',

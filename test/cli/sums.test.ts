@@ -162,6 +162,9 @@ describe('CM8 sum', () => {
       'left',
     ])
     expect(sum('thrust angle="0.25° left" ratio=16')).toMatch(/to the left/)
+    // a wheel that seems to stand straight is still read by eye
+    expect(sum('steering-wheel off="0° left" ratio=16')).toMatch(/by 0\.00° ± 0\.06°/)
+    expect(sum('thrust angle="0° left" ratio=16')).toMatch(/stands 0\.0° ± 1\.5°/)
   })
 
   test('CM8 a castle nut read close to its slot is looked at again', () => {
@@ -200,6 +203,11 @@ describe('CM8 sum', () => {
       ['steering-wheel off="-3° left" ratio=16', /without the minus/],
       ['steering-wheel off="3° left" ratio=0', /road wheels/],
       ['steering-wheel off="3° left" ratio=16 pitch="1.5 mm"', /need both/],
+      [
+        'steering-wheel off="3° left" ratio=16 pitch="0 mm" arm="130 mm"',
+        /pitch is “0 mm”; it must be above/,
+      ],
+      ['steering-wheel off="3° left" ratio=16 pitch="1 mm" arm="-130 mm"', /arm is .*above zero/],
       ['steering-wheel off="3° left" ratio=16 rods=beside', /rods=behind or rods=ahead/],
     ] as const)
       expect(said(line), line).toMatch(words)

@@ -30,6 +30,11 @@ function sweeps(words: Words): Wire[] {
     throw new BadInput([
       `There are ${left.length} readings to the left and ${right.length} to the right. A sweep needs one of each; give as many left as right.`,
     ])
+  for (const [i, place] of left.entries())
+    if (place['steer'] === right[i]!['steer'])
+      throw new BadInput([
+        `Both ends are steered by “${place['steer']}”. Steer to the left is plus and to the right minus, such as right="-20° -0.65°".`,
+      ])
   return left.map((place, i) => ({ left: place, right: right[i] }))
 }
 

@@ -3,7 +3,7 @@ import { propagate, rectangular } from '../../measure/index.ts'
 import { parseAngle, parseLength, rad } from '../../quantity/index.ts'
 import { BadInput } from '../files/outcome.ts'
 import { shown } from './shown.ts'
-import { ratioOf, ratioWithin, sidedAngle, toSide } from './steering-words.ts'
+import { ratioOf, ratioWithin, sidedAngle, sizeOf, toSide } from './steering-words.ts'
 import type { SumTopic } from './sum-answer.ts'
 import { withinOf } from './within.ts'
 
@@ -29,16 +29,18 @@ export const steeringWheelSum: SumTopic = {
     const { of, told } = withinOf(words.get('within'), {
       off: { of: 'the steering wheel, by eye,', usual: '1°', read: parseAngle },
       ratio: ratioWithin,
-      ...(pitch === undefined ? {} : { arm: { of: 'the arm', usual: '5 mm', read: parseLength } }),
-    } as const)
+      arm: { of: 'the arm', usual: '5 mm', read: parseLength },
+    })
     const inputs = [rectangular(of.off, 'off', off), rectangular(of.ratio * ratio, 'ratio', ratio)]
     // the wheels as they would be read with the steering wheel held straight: off in opposite senses
     const change = ([o, r]: readonly number[]) => {
       const toe = rad(o! / r!)
       return centringChange({ toes: { left: toe, right: rad(-toe) }, thrust: rad(0) })
     }
-    const size = propagate((x) => Math.abs(change(x).left), inputs)
-    const wheels = shown('each front wheel', size, { kind: 'angle', unit: '°' })
+    const wheels = shown('each front wheel', sizeOf(propagate((x) => change(x).left, inputs)), {
+      kind: 'angle',
+      unit: '°',
+    })
     const { left } = change([off, ratio])
     const [more, less] = left > 0 ? ['left', 'right'] : ['right', 'left']
     const longer = rods === 'behind' ? more : less
@@ -47,11 +49,11 @@ export const steeringWheelSum: SumTopic = {
         ? null
         : shown(
             'each tie rod',
-            propagate(
-              ([o, r, a]) =>
-                (Math.abs(change([o!, r!]).left) * a!) /
-                (parseLength(pitch, { at: 'pitch' }) * (double ? 2 : 1)),
-              [...inputs, rectangular('arm' in of ? of.arm : 0, 'arm', parseLength(arm, { at: 'arm' }))],
+            sizeOf(
+              propagate(
+                ([o, r, a]) => (change([o!, r!]).left * a!) / (aboveZero(pitch, 'pitch') * (double ? 2 : 1)),
+                [...inputs, rectangular(of.arm, 'arm', aboveZero(arm, 'arm'))],
+              ),
             ),
             { kind: 'turns', unit: 'turn' },
           )
@@ -67,7 +69,7 @@ export const steeringWheelSum: SumTopic = {
       numbers: [wheels, ...(turns ? [turns] : [])],
       formula: `wheels = off / ratio${turns ? `; turns = wheels · arm / ${double ? '(2 · pitch), left-and-right thread' : 'pitch'}` : ''}`,
       source: 'own derivation: docs/methods/steering.md',
-      spread: told,
+      spread: turns ? told : told.filter((line) => !line.startsWith('the arm')),
       notes: [
         `The vehicle runs straight while the steering wheel stands ${toSide(off)}. The total toe stays as it is: one side gives what the other takes.`,
         ...(turns && !rods
@@ -80,6 +82,12 @@ export const steeringWheelSum: SumTopic = {
       ],
     }
   },
+}
+
+function aboveZero(text: string, at: string): number {
+  const length = parseLength(text, { at })
+  if (length > 0) return length
+  throw new BadInput([`${at} is “${text}”; it must be above zero. Measure it, and mind the unit.`])
 }
 
 function oneOf<T extends string>(

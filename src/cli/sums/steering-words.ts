@@ -1,3 +1,4 @@
+import type { Measured } from '../../measure/index.ts'
 import { parseAngle, parsePercent, type Radian, rad } from '../../quantity/index.ts'
 import { BadInput } from '../files/outcome.ts'
 
@@ -27,3 +28,6 @@ export const toSide = (angle: number): string => (angle < 0 ? 'to the right' : '
 
 /** How well a ratio is known. */
 export const ratioWithin = { of: 'the steering ratio', usual: '5 %', read: parsePercent } as const
+
+/** A value without its sign, which is told as a side; its spread stays. */
+export const sizeOf = (measured: Measured): Measured => ({ ...measured, value: Math.abs(measured.value) })

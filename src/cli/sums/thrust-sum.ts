@@ -2,7 +2,7 @@ import { steeringWheelOff } from '../../linkage/index.ts'
 import { propagate, rectangular } from '../../measure/index.ts'
 import { parseAngle, rad } from '../../quantity/index.ts'
 import { shown } from './shown.ts'
-import { ratioOf, ratioWithin, sidedAngle, toSide } from './steering-words.ts'
+import { ratioOf, ratioWithin, sidedAngle, sizeOf, toSide } from './steering-words.ts'
 import type { SumTopic } from './sum-answer.ts'
 import { withinOf } from './within.ts'
 
@@ -26,9 +26,11 @@ export const thrustSum: SumTopic = {
     const side = steeringWheelOff({ toes: none, thrust: rad(thrust) }, ratio)
     const off = shown(
       'steering wheel',
-      propagate(
-        ([t, r]) => Math.abs(steeringWheelOff({ toes: none, thrust: rad(t!) }, r!)),
-        [rectangular(of.angle, 'thrust', thrust), rectangular(of.ratio * ratio, 'ratio', ratio)],
+      sizeOf(
+        propagate(
+          ([t, r]) => steeringWheelOff({ toes: none, thrust: rad(t!) }, r!),
+          [rectangular(of.angle, 'thrust', thrust), rectangular(of.ratio * ratio, 'ratio', ratio)],
+        ),
       ),
       { kind: 'angle', unit: '°', digits: 1 },
     )
