@@ -2,6 +2,8 @@ import {
   displaced,
   type Mechanism,
   mechanism,
+  newtonPose,
+  type Pose,
   poseAt,
   sumOfDisplacements,
   type WheelAngle,
@@ -24,15 +26,41 @@ export const angleOrder: readonly WheelAngle[] = ['camber', 'caster', 'sai', 'to
  * @source definition
  */
 export function anglesAtStrokes(
-  { points, drive, adjusters }: WheelSetup,
+  wheel: WheelSetup,
   shared: readonly Adjuster[] = [],
 ): (strokes: ArrayLike<number>) => Float64Array {
+  const set = mechanismAt(wheel, shared)
+  return (strokes) => anglesOf(poseAt(set(strokes), wheel.drive))
+}
+
+/**
+ * The same near some strokes, found from the pose there: for the many poses of a polynomial.
+ *
+ * @throws {Refusal} what the linkage says when the corner cannot be assembled there
+ * @source definition
+ */
+export function anglesNearStrokes(
+  wheel: WheelSetup,
+  strokes: ArrayLike<number>,
+  shared: readonly Adjuster[] = [],
+): (strokes: ArrayLike<number>) => Float64Array {
+  const set = mechanismAt(wheel, shared)
+  const from = poseAt(set(strokes), wheel.drive)
+  return (there) => anglesOf(newtonPose(set(there), wheel.drive, from))
+}
+
+function mechanismAt(
+  { points, adjusters }: WheelSetup,
+  shared: readonly Adjuster[],
+): (strokes: ArrayLike<number>) => Mechanism {
   const all = [...adjusters, ...shared]
   let drawn: Mechanism | null = null
   return (strokes) => {
     const displacements = all.map((adjuster, i) => displacementByStroke(adjuster, points, strokes[i]!))
     drawn ??= mechanism(points)
-    const pose = poseAt(displaced(drawn, sumOfDisplacements(displacements)), drive)
-    return Float64Array.of(pose.camber, pose.caster ?? 0, pose.sai ?? 0, pose.toe)
+    return displaced(drawn, sumOfDisplacements(displacements))
   }
 }
+
+const anglesOf = ({ camber, caster, sai, toe }: Pose): Float64Array =>
+  Float64Array.of(camber, caster ?? 0, sai ?? 0, toe)

@@ -1,4 +1,5 @@
 import type { Aim } from './aim.ts'
+import type { Axis } from './axis.ts'
 import { rowShifts } from './row-shifts.ts'
 import type { SearchSpace } from './search-space.ts'
 
@@ -20,18 +21,31 @@ export function costOf(
   offsets: Float64Array,
   strokes: Float64Array,
 ): number {
-  const change = rowShifts(space, strokes, offsets)
+  let cost = costOfChange(space, aims, rowShifts(space, strokes, offsets))
+  for (let j = 0; j < space.axes.length; j++) cost += costOfMoving(space.axes[j]!, strokes[j]!)
+  return cost
+}
+
+/** The share of the cost that readings have, each row changed by so much. */
+export function costOfChange(
+  { rows }: SearchSpace,
+  aims: readonly (Aim | null)[],
+  change: Float64Array,
+): number {
   let cost = 0
   for (let i = 0; i < aims.length; i++) {
     const aim = aims[i]
     if (!aim) continue
-    const p = space.rows[i]!.now.value + change[i]!
-    cost += ((p - aim.target) / aim.half) ** 2
-    cost += beyondSafe * (Math.max(0, Math.abs(p - aim.middle) - aim.safe) / aim.half) ** 2
-  }
-  for (let j = 0; j < space.axes.length; j++) {
-    const { baseStroke, low, high } = space.axes[j]!
-    cost += moving * ((strokes[j]! - baseStroke) / (high - low)) ** 2
+    const p = rows[i]!.now.value + change[i]!
+    const off = (p - aim.target) / aim.half
+    const beyond = Math.max(0, Math.abs(p - aim.middle) - aim.safe) / aim.half
+    cost += off * off + beyondSafe * beyond * beyond
   }
   return cost
+}
+
+/** The share of the cost that one axis has by being moved. */
+export function costOfMoving({ baseStroke, low, high }: Axis, stroke: number): number {
+  const moved = (stroke - baseStroke) / (high - low)
+  return moving * moved * moved
 }

@@ -2,7 +2,7 @@ import type { WheelAngle } from '../linkage/index.ts'
 import { covariance, type Measured } from '../measure/index.ts'
 import { Refusal } from '../quantity/index.ts'
 import type { AdjustRefusal } from './adjuster.ts'
-import { angleOrder, anglesAtStrokes } from './angles-at-strokes.ts'
+import { angleOrder, anglesAtStrokes, anglesNearStrokes } from './angles-at-strokes.ts'
 import type { LearnedResponse } from './learned-response.ts'
 import type { WheelSetup } from './problem.ts'
 import { responseSurface } from './response-surface.ts'
@@ -92,7 +92,7 @@ function noiseOf(
   after: readonly number[],
 ): number[][] {
   const n = wheel.adjusters.length
-  const { slope } = responseSurface(anglesAtStrokes(wheel), after)
+  const { slope } = responseSurface(anglesNearStrokes(wheel, after), after)
   const slack = wheel.adjusters.map((adjuster, j) => {
     if (after[j] === before[j]) return 0
     const step = setByEye(adjuster)

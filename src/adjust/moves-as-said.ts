@@ -96,11 +96,15 @@ export function movesAnswer(space: SearchSpace, judge: Judge, outcome: Outcome):
 
 /** Changes of every row after each move in turn, by exact poses and what recorded moves have taught. */
 function pathsOf(space: SearchSpace, goal: Float64Array, order: readonly Axis[]) {
-  const strokes = Float64Array.from(space.axes, (axis) => axis.baseStroke)
+  let strokes = Float64Array.from(space.axes, (axis) => axis.baseStroke)
+  let offsets = exactOffsets(space, strokes)
   return order.map((axis) => {
     const j = space.axes.indexOf(axis)
-    strokes[j] = goal[j]!
-    return rowShifts(space, strokes, exactOffsets(space, strokes))
+    const next = strokes.slice()
+    next[j] = goal[j]!
+    offsets = exactOffsets(space, next, { strokes, offsets })
+    strokes = next
+    return rowShifts(space, strokes, offsets)
   })
 }
 

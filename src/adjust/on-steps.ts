@@ -1,6 +1,7 @@
 import type { Wedge } from './adjuster.ts'
 import type { Aim } from './aim.ts'
 import type { Axis } from './axis.ts'
+import { bestCombination } from './best-combination.ts'
 import { costOf } from './cost-of.ts'
 import type { SearchSpace } from './search-space.ts'
 import { settingMeant } from './setting-meant.ts'
@@ -16,14 +17,14 @@ export interface OnSteps {
   readonly cost: number
 }
 
-const most = 6
+const most = 8
 /** Up to so many positions all are tried. @source own choice */
 const fewPositions = 8
 
 /**
  * Brings strokes onto real steps: whole steps counted from the present setting, packs that can be made of the
- * shims at hand, inside the range. Up to six axes try every choice of the step below and above; more than
- * six take the nearest and improve one after the other.
+ * shims at hand, inside the range. Up to eight axes try every choice of the step below and above; more than
+ * eight take the nearest and improve one after the other.
  *
  * @source own derivation: docs/methods/moves.md
  */
@@ -51,26 +52,16 @@ export function onSteps(
   choices.forEach((choice, k) => {
     set(k, choice[0]!)
   })
-  let best = cost()
   if (touched.length <= most) {
-    let chosen = choices.map((choice) => choice[0]!)
-    const trial = chosen.slice()
-    for (let code = 1; code < 2 ** touched.length; code++) {
-      choices.forEach((choice, k) => {
-        trial[k] = choice[Math.min((code >> k) & 1, choice.length - 1)]!
-        set(k, trial[k]!)
-      })
-      const there = cost()
-      if (there < best) {
-        best = there
-        chosen = trial.slice()
-      }
-    }
-    chosen.forEach((setting, k) => {
-      set(k, setting)
+    const both = choices.map((choice, k) =>
+      choice.map((setting) => strokeMeant(space.axes[touched[k]!]!, setting)),
+    )
+    bestCombination(space, aims, offsets, { at: strokes, touched, choices: both }).forEach((which, k) => {
+      set(k, choices[k]![which]!)
     })
-    return { settings, strokes, cost: best }
+    return { settings, strokes, cost: cost() }
   }
+  let best = cost()
   for (let better = true; better; ) {
     better = false
     choices.forEach((choice, k) => {

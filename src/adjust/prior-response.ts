@@ -1,5 +1,5 @@
 import type { WheelAngle } from '../linkage/index.ts'
-import { angleOrder, anglesAtStrokes } from './angles-at-strokes.ts'
+import { angleOrder, anglesNearStrokes } from './angles-at-strokes.ts'
 import type { LearnedResponse } from './learned-response.ts'
 import type { WheelSetup } from './problem.ts'
 import { type PointsKnown, responsePriors } from './response-prior.ts'
@@ -24,7 +24,7 @@ export function priorResponse(
   const strokes = wheel.adjusters.map((adjuster) =>
     strokeOf(adjuster, wheel.settings[adjuster.id] ?? (adjuster.range[0] + adjuster.range[1]) / 2),
   )
-  const { slope } = responseSurface(anglesAtStrokes(wheel), strokes)
+  const { slope } = responseSurface(anglesNearStrokes(wheel, strokes), strokes)
   const angles: WheelAngle[] =
     wheel.points.layout === 'five-link' || wheel.points.layout === 'semi-trailing arm'
       ? ['camber', 'toe']

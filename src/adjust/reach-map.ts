@@ -1,5 +1,5 @@
 import { covarianceMatrix, type Measured } from '../measure/index.ts'
-import { angleOrder, anglesAtStrokes } from './angles-at-strokes.ts'
+import { angleOrder, anglesAtStrokes, anglesNearStrokes } from './angles-at-strokes.ts'
 import { checkAdjuster } from './check-adjuster.ts'
 import { isForToe, jobOf } from './job-of.ts'
 import type { WheelSetup } from './problem.ts'
@@ -59,7 +59,7 @@ export function reachMap({ wheel, now, moves = [], after }: ReachTask): ReachMap
     const setting = wheel.settings[adjuster.id]
     return strokeOf(adjuster, setting ?? (adjuster.range[0] + adjuster.range[1]) / 2)
   })
-  const surface = responseSurface(anglesAtStrokes(wheel), present)
+  const surface = responseSurface(anglesNearStrokes(wheel, present), present)
   const taught = (strokes: ArrayLike<number>, angle: 'camber' | 'caster') => {
     const { response, adjusters } = wheel
     const a = response?.angles.indexOf(angle) ?? -1

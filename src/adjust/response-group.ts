@@ -1,4 +1,4 @@
-import { angleOrder, anglesAtStrokes } from './angles-at-strokes.ts'
+import { angleOrder, anglesAtStrokes, anglesNearStrokes } from './angles-at-strokes.ts'
 import { anglesOfAxle } from './angles-of-axle.ts'
 import type { Axis } from './axis.ts'
 import { axleSettingsByInputs } from './axle-settings-by-inputs.ts'
@@ -69,7 +69,7 @@ function cornerGroup(
     inputs,
     signs,
     anglesAt,
-    surface: responseSurface(anglesAt, at),
+    surface: responseSurface(anglesNearStrokes(wheel, at, setup.both?.adjusters), at),
     taught: taughtSlopes(wheel, inputs.length),
   }
 }

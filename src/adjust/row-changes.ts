@@ -17,7 +17,7 @@ export function rowChanges(
   offsets: Float64Array,
 ): { change: Float64Array; slope: Float64Array } {
   const { axes, rows, wheels } = space
-  const shifts = Float64Array.from(offsets)
+  const shifts = offsets.slice()
   const x = inputsAt(space, strokes)
   // rad per stroke, [(wheel · angles + angle) · axes + axis]
   const perAxis = new Float64Array(wheels.length * angleOrder.length * axes.length)

@@ -10,7 +10,7 @@ import type { SearchSpace } from './search-space.ts'
  * @source own derivation: docs/methods/moves.md
  */
 export function rowShifts(space: SearchSpace, strokes: Float64Array, offsets: Float64Array): Float64Array {
-  const shifts = Float64Array.from(offsets)
+  const shifts = offsets.slice()
   const x = inputsAt(space, strokes)
   for (const group of space.groups) groupChanges(group, x, shifts)
   const out = new Float64Array(space.rows.length)
