@@ -147,6 +147,10 @@ describe('CM8 sum', () => {
     const none = 'adapter torque="100 N·m" reach="500 mm" offset="0 mm"'
     const [setting] = numbers(`${none} within="hand=0 mm, angle=0°, offset=10 mm"`)
     expect(setting!.value).toBeCloseTo(100, 9)
+    expect(sum(none)).not.toMatch(/So little lever/)
+    expect(sum('adapter torque="100 N·m" reach="100 mm" offset="90 mm" angle="180°"')).toMatch(
+      /So little lever/,
+    )
     expect(setting!.within).toBeCloseTo(0.95 * 100 * (10 / 500), 2)
   })
 
@@ -193,6 +197,8 @@ describe('CM8 sum', () => {
       ['toe diameter="400 mm" length="1 mm" within="reading=-1 mm"', /not below nothing/],
       ['toe diameter="400 mm" length="1 mm" within="reading=1"', /no unit/],
       ['caster side=middle left="20° 1°" right="20° -1°"', /side=left or side=right/],
+      ['caster side=left left="20° 1°" right="20° -1°" sai="95°"', /beyond 45°/],
+      ['adapter torque="100 N·m" reach="1 m" offset="9 mm" accuracy="-4 %"', /not below nothing/],
       ['caster side=left left="20°" right="20° -1°"', /and the camber there/],
       ['caster side=left left="-20° 1°" right="20° -1°"', /steered to the left/],
       ['caster side=left left="20° 1°, 20° 1°" right="20° -1°"', /as many left as right/],

@@ -1,9 +1,13 @@
 import { torqueThrough, wrenchSetting } from '../../fasten/index.ts'
 import { propagate, rectangular } from '../../measure/index.ts'
 import { metre, Nm, parseAngle, parseLength, parsePercent, parseTorque, rad } from '../../quantity/index.ts'
+import { BadInput } from '../files/outcome.ts'
 import { shown, torqueUnitOf } from './shown.ts'
 import type { SumTopic } from './sum-answer.ts'
 import { withinOf } from './within.ts'
+
+/** A setting known to no better than a tenth is no setting: the wrench itself is good for a twenty-fifth. @source own choice */
+const doubtful = 10
 
 /** The value to set on the wrench through an adapter, and what the fastener then receives. */
 export const adapterSum: SumTopic = {
@@ -24,6 +28,8 @@ export const adapterSum: SumTopic = {
       angle: { of: 'the angle of the adapter', usual: '5°', read: parseAngle },
     })
     const share = parsePercent(accuracy ?? '4 %', { at: 'accuracy' })
+    if (share < 0)
+      throw new BadInput([`accuracy is “${accuracy}”: how far a wrench may be off is not below nothing.`])
     const setting = wrenchSetting({ torque, reach, offset, angle })
     const lever = [
       rectangular(of.hand, 'hand', reach),
@@ -61,6 +67,11 @@ export const adapterSum: SumTopic = {
         ...told,
       ],
       notes: [
+        ...(needed.value < doubtful * settings[0]!.within
+          ? [
+              'So little lever is left that nobody can set this well: turn the adapter, or take a longer wrench.',
+            ]
+          : []),
         'Set it to the nearest mark of its scale; never above a stated maximum.',
         'Angle: 0° straight ahead of the wrench, 90° square to it (no correction), 180° back towards the hand. Reach: from the wrench’s drive to the middle of the grip.',
         'The torque itself comes from the maker’s service information.',

@@ -44,11 +44,10 @@ export const casterSum: SumTopic = {
       floor: { of: 'the pad under each wheel: level', usual: '2 mm', read: parseLength },
     })
     const sweeps = left.map((place, i) => ({ left: place, right: right[i]! }))
-    const known = rectangular(
-      of.sai,
-      'SAI',
-      sai === undefined ? (Math.PI * 12) / 180 : parseAngle(sai, { at: 'sai' }),
-    )
+    const leans = sai === undefined ? (Math.PI * 12) / 180 : parseAngle(sai, { at: 'sai' })
+    if (Math.abs(leans) > Math.PI / 4)
+      throw new BadInput([`sai is “${sai}”, and no steering axis leans beyond 45°. Read it again.`])
+    const known = rectangular(of.sai, 'SAI', leans)
     const readings = sweepReading(
       { method: 'steer sweep', id: 'sum', side, gauge: 'gauge', steerGauge: 'plates', sweeps },
       {
