@@ -103,10 +103,15 @@ test('JO15 the schemas in schema/ are what the code says', () => {
 })
 
 test.each([
+  ['corner', 'port-unit-03/front.corner.json'],
   ['corner', 'port-unit-07/front.corner.json'],
+  ['corner', 'port-unit-07/rear.corner.json'],
   ['corner', 'port-unit-12/front.corner.json'],
+  ['corner', 'port-unit-12/rear.corner.json'],
+  ['spec', 'port-unit-03/port-unit-03.spec.json'],
   ['spec', 'port-unit-07/port-unit-07.spec.json'],
   ['kit', 'port-kit.kit.json'],
+  ['job', 'port-unit-03/port-unit-03.job.json'],
   ['job', 'port-unit-07/port-unit-07.job.json'],
   ['job', 'port-unit-12/port-unit-12.job.json'],
 ])(
