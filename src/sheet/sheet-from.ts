@@ -28,6 +28,7 @@ import { stagesOf } from './stages.ts'
 import { stringsDoubts } from './strings-doubts.ts'
 import { sheetTitle } from './title.ts'
 import { unlikelyFaults } from './unlikely-faults.ts'
+import { sheetWear } from './wear-of-sheet.ts'
 import { heightIn } from './wheel-setups.ts'
 
 const ends: readonly AxleEnd[] = ['front', 'rear']
@@ -90,6 +91,8 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
     () => sheetHeights({ state, round, spec: sources.spec, units, threshold, measured }),
     { rows: [], says: [] },
   )
+  const wear = sheetWear(sources, state, { units, threshold })
+  troubles.push(...wear.troubles)
   const included = setups.flatMap(({ setup }) =>
     setup.end === 'front' ? tell(() => includedAngleSays(said, setup, units), []) : [],
   )
@@ -132,6 +135,7 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
     threshold,
     heights: standing.rows,
     readings,
+    wear: wear.rows,
     advice: [...standing.says, ...included, ...sheetAdvice(readings, said, units)],
     moves: sheetMoves(toSay ?? nothing, (round?.moves.length ?? 0) > 0, units),
     reach: setups.flatMap(({ setup }) => tell(() => sheetReach({ setup, said, answer, limits }), [])),

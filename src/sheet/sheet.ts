@@ -196,6 +196,38 @@ export interface SheetClamp {
   readonly cautions: readonly string[]
 }
 
+/** Play that was found at a joint, against its limit. @source definition */
+export interface SheetWear {
+  /** "front right" */
+  readonly wheel: string
+  /** Its name in the corner model. */
+  readonly joint: string
+  readonly name: string
+  readonly letter: string | null
+  /** "up and down"; null where nobody said. */
+  readonly direction: string | null
+  /** Full swing of the dial, m. */
+  readonly play: SheetNumber
+  /** The first with a number is the one it is judged by; its own measure where that is another than the dial's. */
+  readonly limits: readonly {
+    readonly what: string
+    /** "1.50 mm", or the rule in words. */
+    readonly text: string
+    readonly typed: string
+    readonly whose: 'the workshop' | 'the maker' | 'the inspection' | 'not said'
+    readonly jurisdiction: string | null
+    readonly source: string
+  }[]
+  /** Probability to be within its limit; null without one. */
+  readonly probability: number | null
+  readonly verdict: Verdict
+  readonly provable: boolean | null
+  /** What happened to the joint since. */
+  readonly since: 'renewed' | 'read again' | null
+  readonly sentence: string
+  readonly inputs: readonly SheetInput[]
+}
+
 /** The seven stages. @source definition */
 export type Stage = 'Arrival' | 'Findings' | 'Plan' | 'Strip' | 'Refit' | 'Angles' | 'Handover'
 
@@ -222,6 +254,8 @@ export interface Sheet {
     readonly inputs: readonly SheetInput[]
   }[]
   readonly readings: readonly SheetReading[]
+  /** Play that was found, in the order found. */
+  readonly wear: readonly SheetWear[]
   /** Which error decides, and which single improvement helps most. */
   readonly advice: readonly string[]
   readonly moves: SheetMoves
