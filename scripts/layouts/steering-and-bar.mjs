@@ -85,8 +85,8 @@ export function rack({ on, body, stud, tieThread, mount, mountAccess = [] }) {
     parts: {
       rack: { kind: 'rack', name: 'steering rack', span: 'axle', wears: ['bearing'] },
       'rack-boot': { kind: 'boot', name: 'boot of the rack', wears: ['boot'] },
-      'tie-rod': { kind: 'rod', links: [['tie-inner', 'tie-thread']], wears: ['joint', 'thread'] },
-      'tie-rod-end': { kind: 'rod', links: [['tie-thread', 'tie-outer']], wears: ['joint', 'thread'] },
+      'tie-rod': { kind: 'rod', links: [['tie-inner', 'tie-outer']], wears: ['joint', 'thread'] },
+      'tie-rod-end': { kind: 'ball joint', name: 'tie-rod end', wears: ['joint', 'thread', 'boot'] },
       'steering-shaft': { kind: 'steering shaft', span: 'axle', wears: ['joint'] },
     },
     joints: {
@@ -119,6 +119,7 @@ export function rack({ on, body, stud, tieThread, mount, mountAccess = [] }) {
         reuse: 'new',
         consumables: ['locking compound'],
         red: true,
+        minutes: [8, 14, 30],
         access: [
           { jointOpen: 'boot-inner-clip', why: 'the boot is pushed back' },
           { steering: 'right lock', why: 'the rack stands out on the left' },
@@ -259,10 +260,10 @@ export function centreLinkSteering({ body, tieThread, dropJoint }) {
       'tie-rod': {
         kind: 'rod',
         name: 'inner tie-rod end with its sleeve',
-        links: [['tie-inner', 'tie-thread']],
+        links: [['tie-inner', 'tie-outer']],
         wears: ['joint', 'thread'],
       },
-      'tie-rod-end': { kind: 'rod', links: [['tie-thread', 'tie-outer']], wears: ['joint', 'thread'] },
+      'tie-rod-end': { kind: 'ball joint', name: 'tie-rod end', wears: ['joint', 'thread', 'boot'] },
     },
     joints: {
       'tie-rod-end-stud': tieRodEnd('castle'),

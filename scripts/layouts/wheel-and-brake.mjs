@@ -257,6 +257,7 @@ export const boltedHub = ({ on, driven, count = 4, thread = 'M12x1.5', spanner =
       red: true,
       minutes: [8, 15, 45],
       access: [
+        carrierOff,
         { partOff: 'disc' },
         { jointOpen: 'speed-sensor-screw', why: 'the sensor reads a ring in the hub' },
         ...(driven ? [{ jointOpen: 'axle-nut', why: 'the hub is drawn outward off the shaft' }] : []),
@@ -267,42 +268,46 @@ export const boltedHub = ({ on, driven, count = 4, thread = 'M12x1.5', spanner =
 })
 
 /** Hub and bearing pressed into the knuckle or arm; `free` names the joints that put the knuckle on the bench. */
-export const pressedHub = ({ on, free }) => ({
-  parts: {
-    hub: { kind: 'hub' },
-    'wheel-bearing': { kind: 'bearing', wears: ['bearing'] },
-  },
-  joints: {
-    'hub-fit': joint('press fit', ['hub', 'wheel-bearing'], {
-      name: 'press fit of hub and bearing',
-      at: 'wheel-centre',
-      tool: 'press',
-      reuse: 'inspect',
-      red: true,
-      minutes: [8, 15, 30],
-      access: [
-        { partOff: 'disc' },
-        { jointOpen: 'drive-shaft-spline' },
-        ...free.map((name) => ({ jointOpen: name, why: 'hub and bearing are pressed on the bench' })),
-      ],
-    }),
-    'bearing-ring': joint('retaining ring', ['wheel-bearing', on], {
-      name: 'retaining ring of the wheel bearing',
-      reuse: 'new',
-      red: true,
-      access: [{ jointOpen: 'hub-fit' }],
-    }),
-    'bearing-fit': joint('press fit', ['wheel-bearing', on], {
-      name: 'press fit of the wheel bearing',
-      tool: 'press',
-      reuse: 'new',
-      red: true,
-      minutes: [8, 15, 40],
-      marks: ['side of the bearing that carries the speed ring'],
-      access: [{ jointOpen: 'bearing-ring' }],
-    }),
-  },
-})
+export function pressedHub({ on, free }) {
+  const atPress = [
+    carrierOff,
+    { partOff: 'disc' },
+    { jointOpen: 'drive-shaft-spline' },
+    ...free.map((name) => ({ jointOpen: name, why: 'hub and bearing are pressed on the bench' })),
+  ]
+  return {
+    parts: {
+      hub: { kind: 'hub' },
+      'wheel-bearing': { kind: 'bearing', wears: ['bearing'] },
+    },
+    joints: {
+      'hub-fit': joint('press fit', ['hub', 'wheel-bearing'], {
+        name: 'press fit of hub and bearing',
+        at: 'wheel-centre',
+        tool: 'press',
+        reuse: 'inspect',
+        red: true,
+        minutes: [8, 15, 30],
+        access: atPress,
+      }),
+      'bearing-ring': joint('retaining ring', ['wheel-bearing', on], {
+        name: 'retaining ring of the wheel bearing',
+        reuse: 'new',
+        red: true,
+        access: [...atPress, { jointOpen: 'hub-fit' }],
+      }),
+      'bearing-fit': joint('press fit', ['wheel-bearing', on], {
+        name: 'press fit of the wheel bearing',
+        tool: 'press',
+        reuse: 'new',
+        red: true,
+        minutes: [8, 15, 40],
+        marks: ['side of the bearing that carries the speed ring'],
+        access: [...atPress, { jointOpen: 'hub-fit' }, { jointOpen: 'bearing-ring' }],
+      }),
+    },
+  }
+}
 
 /**
  * Drive shaft: splined into the hub under the axle nut, inboard a flange or a ring in the gearbox. `outer` and

@@ -323,6 +323,19 @@ function leafFront() {
           consumables: ['caps', 'grease'],
           access: [wheelOff],
         }),
+        'knuckle-on-kingpin': joint('press fit', ['knuckle', 'kingpin'], {
+          name: 'bushes of the knuckle on the kingpin',
+          tool: 'drift',
+          reuse: 'inspect',
+          consumables: ['grease'],
+          red: true,
+          marks: ['shims under the knuckle: how many and how thick'],
+          access: [
+            { jointOpen: 'kingpin-fit', why: 'the pin is driven out of the beam and the knuckle together' },
+            { jointOpen: 'tie-rod-end-stud', why: 'nothing else carries the knuckle once the pin is out' },
+            { jointOpen: 'drag-link-rear-stud', why: 'nothing else carries the knuckle once the pin is out' },
+          ],
+        }),
         'kingpin-lock-pin': joint('bolt', ['kingpin', 'axle-beam'], {
           name: 'lock pin of the kingpin',
           thread: 'M10x1.5',
@@ -342,7 +355,7 @@ function leafFront() {
           consumables: ['thrust bearing', 'shims for the knuckle’s end float'],
           red: true,
           adjuster: 'offset-sleeve',
-          marks: ['clock position of the sleeve’s mark', 'shims under the knuckle: how many and how thick'],
+          marks: ['clock position of the sleeve’s mark'],
           minutes: [15, 35, 120],
           access: [
             { jointOpen: 'kingpin-caps' },
