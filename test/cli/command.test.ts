@@ -123,8 +123,24 @@ describe('axlewright', () => {
     const { code, out } = axlewright('bolts', job)
     expect(code).toBe(1)
     expect(out).toMatch(/Open joints: [1-9]/)
-    expect(out).toMatch(/lower ball joint: open\n.*was renewed, and no closing/)
-    expect(out).toMatch(/forward to the next slot, never past 130 N·m/)
+    // the same job before its ball joints were tightened
+    const file = JSON.parse(readFileSync(join(root, job), 'utf8'))
+    const untouched = ['tightened', 'pinned', 'checked']
+    const path = join(mkdtempSync(join(folder, 'bolts-')), 'before.job.json')
+    writeFileSync(
+      path,
+      JSON.stringify({
+        ...file,
+        entries: file.entries.filter(
+          ({ kind, data }: { kind: string; data: { joint?: string } }) =>
+            !(untouched.includes(kind) && data.joint === 'lower-ball-joint'),
+        ),
+      }),
+    )
+    const models = ['front.corner.json', 'port-unit-07.spec.json'].map((f) => `examples/port-unit-07/${f}`)
+    const before = axlewright('bolts', path, '--with', ...models, 'examples/port-kit.kit.json').out
+    expect(before).toMatch(/lower ball joint: open\n.*undone \(open\), and no closing/)
+    expect(before).toMatch(/forward to the next slot, never past 130 N·m/)
     const book = JSON.parse(axlewright('bolts', job, '--json').out)
     expect(book[0].done).toBe(false)
     expect(book.at(-1).state).toBe('closed')
