@@ -86,8 +86,7 @@ const axlePlaces: readonly (readonly [RegExp, string])[] = [
 
 /** The file's name of what the linkage room complains of, where it has one. */
 function placeOf(corner: Corner, at: string): string {
-  if (/tyreRadius$/.test(at)) return 'wheel.loadedRadius'
-  if (/\.(camber|toe)$/.test(at)) return `wheel.${at.split('.').at(-1)}`
+  if (/(^|\.)(camber|toe)$/.test(at)) return `wheel.${at.split('.').at(-1)}`
   const names = Object.entries(pointNames[familyOf(corner.layout)])
   const named =
     names.find(([, inside]) => at.split('.').includes(inside))?.[0] ??

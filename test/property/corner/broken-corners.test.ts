@@ -398,6 +398,31 @@ const broken: readonly Spoilt[] = [
     { 'points.tie-outer': 'The tie rod has no length.' },
   ],
   [
+    'a wheel that lies flat, of an axle',
+    '03/front',
+    ['wheel', 'camber'],
+    '95°',
+    { 'wheel.camber': 'The left camber is a right angle or more.' },
+  ],
+  [
+    'a wheel that lies flat, of a corner',
+    '07/front',
+    ['wheel', 'toe'],
+    '95°',
+    { 'wheel.toe': 'Toe is a right angle or more.' },
+  ],
+  [
+    'an axle with one kingpin end',
+    '07/rear',
+    ['points', 'kingpin-lower'],
+    { at: ['0 mm', '735 mm', '250 mm'] },
+    Object.fromEntries(
+      ['kingpin-upper', 'drop-axis-from', 'drop-axis-to', 'drag-inner', 'drag-outer', 'tie-outer'].map(
+        (name) => [`points.${name}`, 'It is missing.'],
+      ),
+    ),
+  ],
+  [
     'a beam whose right side lies on the left',
     '12/rear',
     ['points', 'beam-pivot', 'at', 1],
@@ -417,6 +442,39 @@ test.each(broken)('CO10 %s is told in its own sentence at its own field', (_, fi
   const problems = read.ok ? [] : read.problems
   expect(Object.fromEntries(problems.map(({ field, wrong }) => [field, wrong]))).toEqual(told)
   for (const { right } of problems) expect(right).not.toMatch(/^\s*$/)
+})
+
+test('CO10 a front solid axle is steered', () => {
+  const read = readCorner(spoil(demo('port-unit-07/rear.corner.json'), ['axle'], 'front'))
+  expect(read.ok ? [] : read.problems.map(({ field }) => field)).toContain('points.kingpin-lower')
+})
+
+test('CO10 a circle over a part on the body and a joint of the sub-frame is one, though the sub-frame comes off', () => {
+  const file = demo('port-unit-12/front.corner.json')
+  spoil(file, ['joints', 'strut-top-nuts', 'access'], [{ jointOpen: 'rack-bolts' }])
+  spoil(file, ['joints', 'rack-bolts', 'access'], [{ partOff: 'top-mount' }])
+  const read = readCorner(file)
+  expect(read.ok ? [] : read.problems.map(({ field, wrong }) => [field, wrong])).toEqual([
+    [
+      'joints.strut-top-nuts.access[0]',
+      'Nobody can ever reach it: "strut-top-nuts" waits for "rack-bolts" waits for "strut-top-nuts".',
+    ],
+  ])
+})
+
+test.each<[string, string, readonly string[], unknown]>([
+  ['a plain bolt with a pin of its own', '12/rear', ['joints', 'hub-bolts', 'pin'], '3 mm'],
+  ['times that are all alike', '03/front', ['joints', 'kingpin-cotter', 'minutes'], [4, 4, 4]],
+  ['an axle joint on no side', '03/front', ['joints', 'drop-arm-nut', 'side'], undefined],
+])('CO10 %s is no fault', (_, file, path, value) => {
+  const [unit, axle] = file.split('/')
+  const json = spoil(demo(`port-unit-${unit}/${axle}.corner.json`), path, value)
+  if (path[2] === 'pin') {
+    spoil(json, ['joints', 'hub-bolts', 'reuse'], 'new pin')
+    spoil(json, ['joints', 'hub-bolts', 'slots'], 6)
+  }
+  const read = readCorner(json)
+  expect(read.ok ? [] : read.problems).toEqual([])
 })
 
 test('CO10 a torsion bar let down by its anchor bolt has one', () => {

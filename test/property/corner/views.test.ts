@@ -136,6 +136,11 @@ test('CO5 a five-link corner is read, its links counted from 1 in the file', () 
   expect(toe).toMatchObject({ length: 'link4', sleeve: true, rightSide: 'mirrored thread' })
 })
 
+test('CO2 a front five-link corner says which link is steered', () => {
+  const read = readCorner(spoil(fiveLink(), ['steeredLink'], undefined))
+  expect(read.ok ? [] : read.problems.map(({ field }) => field)).toEqual(['steeredLink'])
+})
+
 test('CO6 every adjuster of the demo moves a point that the linkage has', () => {
   for (const corner of [demoCorner('07'), demoCorner('12')])
     for (const adjuster of adjustersOf(corner)) {

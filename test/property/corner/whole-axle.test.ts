@@ -269,9 +269,8 @@ test('CO6 an adjuster that cannot work is told at its own member', () => {
   ])
   // 600 turns of a 1.5 mm thread are longer than the drag link itself.
   const range = ['-600 turns', '4 turns']
-  expect(told(spoil(unit('03/front'), ['adjusters', 'drag-link', 'range'], range))).toEqual([
-    'adjusters.drag-link',
-  ])
+  for (const rod of ['drag-link', 'tie-rod'])
+    expect(told(spoil(unit('03/front'), ['adjusters', rod, 'range'], range))).toEqual([`adjusters.${rod}`])
 })
 
 test('CO7 bushes and letters are those of the file for axles too', () => {
@@ -311,4 +310,9 @@ refuses(
     wholeAxlePoints({ ...read(unit('12/rear')), points })
   },
   'points.shear-centre',
+)
+refuses(
+  'no-such-point',
+  () => wholeAxlePoints({ ...read(unit('07/rear')), axle: 'front' }),
+  'points.kingpin-lower',
 )
