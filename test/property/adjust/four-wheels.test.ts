@@ -201,6 +201,31 @@ describe('four wheels', () => {
     expect(found.steeringWheel!.insideNow).toBe(0)
     expect(found.steeringWheel!.insideAfter).toBeGreaterThan(0.9)
   })
+  test('AD28 rear readings in order: no rear adjuster is turned for what front toe lacks to the thrust line', () => {
+    const found = moves({
+      axles: four(),
+      // thrust 0.05° to the right, surely inside; both front toes to it are out
+      readings: readings([-0.4, 0.45, -0.4, -0.3, -1, 0.2, -1, 0.1]),
+      limits,
+      steering: { ratio: 16, limit: between(-2, 2) },
+    })
+    expect(found.moves.map(({ end, side, adjuster }) => `${end} ${side} ${adjuster.id}`)).toEqual([
+      'front left tie rod',
+      'front right tie rod',
+    ])
+    // nothing in front that could do it: then the rear toe bolts may
+    const bare = { ...frontWheel(), adjusters: [], settings: {} }
+    const only = moves({
+      axles: [{ end: 'front', left: bare, right: bare }, four()[1]!],
+      readings: readings([-0.4, 0.3, -0.4, -0.1, -1, 0.15, -1, 0.15]),
+      limits: {
+        'front left toe to thrust': between(-0.05, 0.2),
+        'front right toe to thrust': between(-0.05, 0.2),
+      },
+    })
+    expect(only.moves.length).toBeGreaterThan(0)
+    expect(only.moves.every(({ end, job }) => end === 'rear' && job === 'toe')).toBe(true)
+  })
   test('AD25 how it was held counts, with its spread; nothing is said without all four toes', () => {
     const asked = (more: Partial<MovesProblem>) =>
       moves({
