@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { againstC } from './against-c.ts'
 import { hardPointDraws } from './draws.ts'
 import type { Finding, Skipped } from './finding.ts'
+import { fourWheelsTime } from './four-wheels-time.ts'
 import { movesTime } from './moves-time.ts'
 import { pageSize } from './page-size.ts'
 import { printed } from './printed.ts'
@@ -34,6 +35,7 @@ export async function bench({ page }: { page: () => string }): Promise<0 | 1> {
     ['poses against a general solver', againstRootFinder],
     ['draws', hardPointDraws],
     ['moves', movesTime],
+    ['moves for four wheels', fourWheelsTime],
     ['sheet', sheetTime],
     ['first page', () => pageSize(page())],
   ]

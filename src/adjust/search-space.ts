@@ -18,7 +18,7 @@ import { strokeMeant } from './stroke-meant.ts'
 import { strokeOf } from './stroke-of.ts'
 
 /** How a wheel is held, as far as faults go by it. */
-export type WheelLayout = AnyCornerPoints['layout'] | 'solid axle' | 'twist beam'
+type WheelLayout = AnyCornerPoints['layout'] | 'solid axle' | 'twist beam'
 
 /** One wheel of a problem, 2 · axle + (0 left, 1 right). */
 export interface SpaceWheel {
