@@ -20,7 +20,7 @@ export function doingWords(steps: readonly Step[], now: number): readonly string
   if (!step) return []
   const next = steps[now + 1]
   return [
-    marked(step),
+    high(marked(step)),
     ...(step.hearing === null ? [] : [`You hear or see: ${low(step.hearing)}`]),
     ...(next ? [`Then: ${low(marked(next))}`] : []),
   ]
@@ -31,5 +31,7 @@ const marked = ({ act, doing }: Step): string => {
   return word ? doing.replace(word, '**$&**') : doing
 }
 
+const high = (text: string) =>
+  text.replace(/^(\**)([a-z])/, (_, stars: string, c: string) => stars + c.toUpperCase())
 const low = (text: string) =>
   text.replace(/^(\**)([A-Z])(?=[a-z])/, (_, stars: string, c: string) => stars + c.toLowerCase())

@@ -61,7 +61,7 @@ export function jointCautions(line: BoltLine, corner: Corner, spec: Spec | null)
       )
   if (condition !== null)
     found.push(
-      `The value is for a thread that is ${{ dry: 'dry', oiled: 'oiled', 'locking compound': 'with locking compound', 'anti-seize': 'with anti-seize' }[condition]}. In any other condition it pulls differently, and the value is not changed for it.`,
+      `The value is for a thread that is ${{ dry: 'dry', oiled: 'oiled', 'locking compound': 'with locking compound', 'anti-seize': 'with anti-seize' }[condition]}. In another condition it pulls differently; the value is not changed for it.`,
     )
   return found
 }

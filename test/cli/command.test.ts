@@ -139,11 +139,33 @@ describe('axlewright', () => {
     )
     const models = ['front.corner.json', 'port-unit-07.spec.json'].map((f) => `examples/port-unit-07/${f}`)
     const before = axlewright('bolts', path, '--with', ...models, 'examples/port-kit.kit.json').out
-    expect(before).toMatch(/lower ball joint: open\n.*undone \(open\), and no closing/)
-    expect(before).toMatch(/forward to the next slot, never past 130 N·m/)
+    expect(before).toMatch(/lower ball joint: open\n.*forward to the next slot, never past 130 N·m/)
+    expect(before).toMatch(/undone \(open\), and no closing is recorded/)
+    expect(before).toMatch(/Floor, on the long clicking wrench 105 N·m; Ceiling/)
+    expect(before).toMatch(/! Never back to meet the hole/)
     const book = JSON.parse(axlewright('bolts', job, '--json').out)
-    expect(book[0].done).toBe(false)
-    expect(book.at(-1).state).toBe('closed')
+    expect(book.bolts[0].done).toBe(false)
+    expect(book.bolts.at(-1).state).toBe('closed')
+  })
+
+  test('CM1 check: a job whose models are nowhere is fine by itself, and not proven', () => {
+    const alone = mkdtempSync(join(folder, 'alone-'))
+    const path = join(alone, 'one.job.json')
+    writeFileSync(path, readFileSync(join(root, job)))
+    const { code, out } = axlewright('check', path)
+    expect(code).toBe(1)
+    expect(out).toContain('one.job.json: fine by itself (job, format 1)')
+    expect(out).toMatch(/it names the kit “port-kit”, and no file given, beside it or one folder up/)
+    expect(out).toMatch(/it names the spec sheet “port-unit-07-spec”/)
+    // Each of them given, or beside it: fine, and no more is said.
+    const models = ['front.corner.json', 'rear.corner.json', 'port-unit-07.spec.json'].map(
+      (name) => `examples/port-unit-07/${name}`,
+    )
+    expect(axlewright('check', path, ...models, 'examples/port-kit.kit.json').code).toBe(0)
+    expect(axlewright('check', job)).toMatchObject({ code: 0, out: `${job}: fine (job, format 1)\n` })
+    // A file beside it that cannot be read is not the one that is looked for.
+    writeFileSync(join(alone, 'broken.kit.json'), '{')
+    expect(axlewright('check', path).code).toBe(1)
   })
 
   test('CM8 sum: each example of its help runs and gives formula and source', () => {

@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs'
 import { usUnits } from '../../quantity/index.ts'
-import { type Sheet, sheetFrom } from '../../sheet/index.ts'
+import { type BoltSheet, boltSheetFrom, type Sheet, sheetFrom } from '../../sheet/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { readSources } from '../files/read-sources.ts'
 import { sheetHtml } from '../html/sheet-html.ts'
@@ -19,20 +19,24 @@ export interface JobOptions {
   readonly us?: boolean
 }
 
-function sheetOf(job: string, options: JobOptions): Sheet {
+const sheetOf = (job: string, options: JobOptions): Sheet => bothOf(job, options).sheet
+
+/** The sheet of a job and its bolt book, from one reading of its files. */
+function bothOf(job: string, options: JobOptions): { readonly sheet: Sheet; readonly book: BoltSheet } {
   const sources = readSources(job, options.with ?? [])
-  return sheetFrom(sources, options.us ? { units: usUnits } : {})
+  const asked = options.us ? { units: usUnits } : {}
+  return { sheet: sheetFrom(sources, asked), book: boltSheetFrom(sources, asked) }
 }
 
 const asJson = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`
 
 /** `axlewright sheet JOB`: the whole sheet as text, as JSON, or as a page for paper. */
 export function sheetCommand(job: string, options: JobOptions): Outcome {
-  const sheet = sheetOf(job, options)
+  const { sheet, book } = bothOf(job, options)
   const code = verdictCode(sheet)
   if (options.html !== undefined) {
     try {
-      writeFileSync(options.html, sheetHtml(sheet))
+      writeFileSync(options.html, sheetHtml(sheet, book))
     } catch (error) {
       throw new BadInput([
         `${options.html} cannot be written (${(error as NodeJS.ErrnoException).code}). Name a file in a folder that exists.`,
@@ -45,8 +49,8 @@ export function sheetCommand(job: string, options: JobOptions): Outcome {
     out: options.json
       ? asJson(sheet)
       : options.plain
-        ? plainText(sheetText(sheet, { plain: true }))
-        : sheetText(sheet),
+        ? plainText(sheetText(sheet, book, { plain: true }))
+        : sheetText(sheet, book),
     code,
   }
 }

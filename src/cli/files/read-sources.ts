@@ -1,40 +1,12 @@
-import { readdirSync } from 'node:fs'
-import { dirname, join } from 'node:path'
 import { type Reading, readCorner } from '../../corner/index.ts'
 import { foldJob, readJob } from '../../job/index.ts'
 import { readKit } from '../../kit/index.ts'
 import type { SheetSources } from '../../sheet/index.ts'
 import { readSpec } from '../../spec/index.ts'
+import { candidates, endings, findModel } from './find-model.ts'
 import { BadInput } from './outcome.ts'
 import { problemLines, wholeOf } from './problem-lines.ts'
 import { readJsonFile } from './read-json-file.ts'
-
-/** Files that may hold what a job names: those given, then those beside the job, then one folder up. */
-function candidates(job: string, given: readonly string[]): readonly string[] {
-  const folder = dirname(job)
-  const beside = [folder, join(folder, '..')].flatMap((place) => {
-    try {
-      return readdirSync(place)
-        .filter((name) => /\.(corner|spec|kit)\.json$/.test(name))
-        .map((name) => join(place, name))
-    } catch {
-      return []
-    }
-  })
-  return [...given, ...beside]
-}
-
-const endings = { corner: '.corner.json', spec: '.spec.json', kit: '.kit.json' } as const
-
-/** Finds one model by its id; null when no file has it. */
-function find(kind: keyof typeof endings, id: string, files: readonly string[], given: readonly string[]) {
-  for (const path of files) {
-    if (!given.includes(path) && !path.endsWith(endings[kind])) continue
-    const value = readJsonFile(path) as { id?: unknown } | null
-    if (value?.id === id) return { path, value }
-  }
-  return null
-}
 
 /** A job file and everything it names, each checked whole; all that is missing or wrong is told in one go. */
 export function readSources(jobPath: string, given: readonly string[] = []): SheetSources {
@@ -52,7 +24,7 @@ export function readSources(jobPath: string, given: readonly string[] = []): She
     read: (json: unknown) => Reading<T>,
   ): T | null => {
     if (id === undefined) return null
-    const found = find(kind, id, files, given)
+    const found = findModel(kind, id, files, given)
     if (!found) {
       faults.push(
         `The job names the ${kind} “${id}”, and no ${endings[kind]} file beside it (or one folder up) has that id. Put it there, or name it with --with FILE.`,

@@ -1,9 +1,9 @@
 import type { SheetReading } from '../../sheet/index.ts'
 import { htmlText } from './html-text.ts'
 
-const width = 300
-const height = 46
-const line = 20
+const width = 150
+const height = 23
+const line = 9
 
 /** A reading as a dimension line between its limit marks: one ink, readable when copied. */
 export function dimensionSvg(reading: SheetReading): string {
@@ -15,15 +15,15 @@ export function dimensionSvg(reading: SheetReading): string {
   const tick = (at: number, half: number, stroke: number): string =>
     `<line x1="${at.toFixed(1)}" y1="${line - half}" x2="${at.toFixed(1)}" y2="${line + half}" stroke-width="${stroke}"/>`
   const label = (at: number, text: string): string =>
-    `<text x="${at.toFixed(1)}" y="${height - 4}" text-anchor="middle" stroke="none">${htmlText(text)}</text>`
+    `<text x="${at.toFixed(1)}" y="${height - 1}" text-anchor="middle">${htmlText(text)}</text>`
   const after = reading.predicted
-    ? `<path d="M${x(reading.predicted.value).toFixed(1)} ${line - 4} l-4 -8 h8 z" fill="currentColor"/>`
+    ? `<path d="M${x(reading.predicted.value).toFixed(1)} ${line - 3} l-3.5 -6 h7 z" fill="currentColor"/>`
     : ''
-  return `<svg viewBox="0 0 ${width} ${height}" role="img" aria-label="${htmlText(`${reading.text} ${reading.spread}, limits ${limit.lowText} to ${limit.highText}, ${reading.verdict}`)}" fill="none" stroke="currentColor">
+  return `<svg class="dimension" viewBox="0 0 ${width} ${height}" role="img" aria-label="${htmlText(`${reading.text} ${reading.spread}, limits ${limit.lowText} to ${limit.highText}, ${reading.verdict}`)}" fill="none" stroke="currentColor">
 <line x1="0" y1="${line}" x2="${width}" y2="${line}" stroke-width="0.5"/>
-<rect x="${x(limit.low).toFixed(1)}" y="${line - 5}" width="${(x(limit.high) - x(limit.low)).toFixed(1)}" height="10" stroke="none" fill="url(#hatch)"/>
-${tick(x(limit.low), 12, 1.5)}${tick(x(limit.high), 12, 1.5)}${label(x(limit.low), limit.lowText)}${label(x(limit.high), limit.highText)}
+<rect x="${x(limit.low).toFixed(1)}" y="${line - 4}" width="${(x(limit.high) - x(limit.low)).toFixed(1)}" height="8" stroke="none" fill="url(#hatch)"/>
+${tick(x(limit.low), 8, 1.5)}${tick(x(limit.high), 8, 1.5)}${label(x(limit.low), limit.lowText)}${label(x(limit.high), limit.highText)}
 <line x1="${x(reading.low).toFixed(1)}" y1="${line}" x2="${x(reading.high).toFixed(1)}" y2="${line}" stroke-width="2"/>
-${tick(x(reading.low), 6, 1.5)}${tick(x(reading.high), 6, 1.5)}
-<circle cx="${x(reading.value).toFixed(1)}" cy="${line}" r="4" fill="white" stroke-width="1.8"/>${after}</svg>`
+${tick(x(reading.low), 5, 1.5)}${tick(x(reading.high), 5, 1.5)}
+<circle cx="${x(reading.value).toFixed(1)}" cy="${line}" r="3.4" fill="white" stroke-width="1.6"/>${after}</svg>`
 }

@@ -1,28 +1,49 @@
-import type { BoltLine } from '../../job/index.ts'
+import type { BoltSheet, SheetBolt } from '../../sheet/index.ts'
 import { heading, paragraph } from './paragraph.ts'
 
-/** The bolt book for a terminal: open joints with what holds them, then what is done, then what was never opened. */
-export function boltsText(book: readonly BoltLine[]): string {
-  const open = book.filter((line) => !line.done)
-  const done = book.filter((line) => line.done && line.state !== 'closed')
-  const untouched = book.filter((line) => line.done && line.state === 'closed')
-  const called = (line: BoltLine) => `${line.wheel}, ${line.letter ? `${line.letter} ` : ''}${line.name}`
+/** The bolt book for a terminal: open joints with what is asked for, what holds them and what to do now; then the others. */
+export function boltsText({ bolts, sentence, cautions, troubles }: BoltSheet): string {
+  const open = bolts.filter((bolt) => !bolt.done)
+  const done = bolts.filter((bolt) => bolt.done && bolt.state !== 'closed')
+  const untouched = bolts.filter((bolt) => bolt.done && bolt.state === 'closed')
   return [
     heading(`Open joints: ${open.length}`).trimStart(),
-    ...open.map((line) =>
+    ...open.map(openText),
+    heading(`Done: ${done.length}`),
+    ...done.map((bolt) =>
       [
-        `□ ${called(line)}: ${line.state}`,
-        ...line.toDo.map(({ sentence, remedy }) => paragraph(`${sentence} ${remedy}`, '    ')),
+        `■ ${called(bolt)}: ${bolt.state}${bolt.recorded.length > 0 ? ` (${bolt.recorded.at(-1)})` : ''}`,
+        ...bolt.toDo.map(({ sentence: said, remedy }) => paragraph(`${said} ${remedy}`, '    ')),
       ].join('\n'),
     ),
-    heading(`Done: ${done.length}`),
-    ...done.map((line) => `■ ${called(line)}: ${line.state}`),
     heading(`Not opened in this job: ${untouched.length}`),
     paragraph(untouched.map(called).join('; ') || 'none', '  '),
     '',
-    paragraph(
-      'Torques and positions are those that the workshop typed from its own service information; that information stands above this book.',
-    ),
+    paragraph(sentence),
+    ...troubles.map((trouble) => paragraph(`? ${trouble}`)),
+    ...cautions.map((caution) => paragraph(`! ${caution}`)),
     '',
+  ].join('\n')
+}
+
+const called = ({ wheel, letter, name }: SheetBolt): string =>
+  `${wheel}, ${letter ? `${letter} ` : ''}${name}`
+
+function openText(bolt: SheetBolt): string {
+  const { doing } = bolt
+  const figures = doing.figures.map(
+    ({ label, value, unit, atFastener }) =>
+      `${label} ${value}${unit === '°' ? '' : ' '}${unit}${atFastener ? ` (${atFastener})` : ''}`,
+  )
+  const now = doing.says.map((said) => said.replaceAll('**', '')).join(' ')
+  return [
+    `□ ${called(bolt)}: ${bolt.state}`,
+    paragraph(bolt.required, '    '),
+    ...bolt.toDo.map(({ sentence, remedy }) => paragraph(`${sentence} ${remedy}`, '    ')),
+    ...doing.blocked.map((why) => paragraph(`Not yet: ${why}`, '    ')),
+    ...(now ? [paragraph(`Now: ${now}`, '    ')] : []),
+    ...(figures.length > 0 ? [paragraph(figures.join('; '), '    ')] : []),
+    paragraph(`Stand: ${doing.stand}`, '    '),
+    ...doing.cautions.map((caution) => paragraph(`! ${caution}`, '    ')),
   ].join('\n')
 }

@@ -1,4 +1,4 @@
-import type { Sheet, SheetReading } from '../../sheet/index.ts'
+import type { BoltSheet, Sheet, SheetReading } from '../../sheet/index.ts'
 import { clampText } from './clamp-text.ts'
 import { ascii, dimensionLine, drawn } from './dimension-line.ts'
 import { movesText } from './moves-text.ts'
@@ -22,7 +22,7 @@ const asciiMarks: typeof marks = {
 }
 
 /** The whole sheet for a terminal. */
-export function sheetText(sheet: Sheet, { plain = false } = {}): string {
+export function sheetText(sheet: Sheet, book: BoltSheet, { plain = false } = {}): string {
   const ink = plain ? ascii : drawn
   const mark = plain ? asciiMarks : marks
   const readings = sheet.readings.map((r) => {
@@ -51,10 +51,42 @@ export function sheetText(sheet: Sheet, { plain = false } = {}): string {
     ...sheet.advice.map((line) => paragraph(line)),
     movesText(sheet),
     clampText(sheet),
+    ...wearText(sheet, mark),
+    ...openText(book),
     heading('Cautions'),
     ...sheet.cautions.map((line) => paragraph(`! ${line}`)),
     heading('Next'),
     paragraph(sheet.next.sentence),
     '',
   ].join('\n')
+}
+
+/** Play that was found, against whose limit. */
+function wearText({ wear }: Sheet, mark: typeof marks): readonly string[] {
+  if (wear.length === 0) return []
+  return [
+    heading('Wear'),
+    ...wear.flatMap((w) => {
+      const [limit] = w.limits
+      const whose =
+        limit && [limit.whose === 'not said' ? '' : limit.whose, limit.jurisdiction].filter(Boolean)
+      return [
+        `${mark[w.verdict]} ${`${w.name}, ${w.wheel}`.padEnd(30)} ${`${w.play.text} ${w.play.spread}`.padEnd(20)} ${limit ? `limit ${limit.text} (${whose!.join(', ')})` : 'no limit'}`,
+        paragraph(w.sentence, '    '),
+      ]
+    }),
+  ]
+}
+
+/** Open joints by name; the bolt book has the rest. */
+function openText({ bolts, sentence }: BoltSheet): readonly string[] {
+  const open = bolts.filter(({ done }) => !done)
+  return [
+    heading('Bolt book'),
+    paragraph(sentence),
+    ...open.map(
+      ({ wheel, letter, name, state, required }) =>
+        `□ ${wheel}, ${[letter, name].filter(Boolean).join(' ')}: ${state}; ${required}`,
+    ),
+  ]
 }
