@@ -7,6 +7,7 @@ import { writeCorner } from '../../src/corner/index.ts'
 import { foldJob, readAny, writeJob } from '../../src/job/index.ts'
 import { writeKit } from '../../src/kit/index.ts'
 import { writeSpec } from '../../src/spec/index.ts'
+import { membersOf } from './frozen/members-of.mjs'
 
 const root = join(import.meta.dirname, '..', '..')
 const folder = join(import.meta.dirname, 'frozen')
@@ -86,6 +87,16 @@ test.each(['corner', 'spec', 'kit', 'job'])('JO14 members of the %s format are o
   const released: string[] = load(join(folder, 'members-1.json'))[format]
   expect(released.length).toBeGreaterThan(20)
   expect(guard(now, released, load(join(root, 'schema', 'retired.json'))[format])).toEqual([])
+})
+
+test('JO14 members and words that corner models gained with whole axles are only added to', () => {
+  const now = membersOf(load(join(root, 'schema', 'corner.schema.json')))
+  const released: string[] = load(join(folder, 'members-1-axles.json')).corner
+  expect(released).toContain('joints.*.kind = adjustable taper-roller hub')
+  expect(guard(now, released, load(join(root, 'schema', 'retired.json')).corner)).toEqual([])
+  expect(guard(['joints.*.kind = bolt'], ['joints.*.kind = bolt', 'joints.*.kind = clip'], [])).toEqual([
+    'lost: joints.*.kind = clip',
+  ])
 })
 
 test('JO14 the guard sees a lost member, and a retired one used again', () => {
