@@ -8,10 +8,6 @@ import { pointNames } from './point-names.ts'
 
 type InFile = Corner['adjusters'][string]
 
-/** Whether the axle has an adjuster once, for both wheels. */
-export const isOfAxle = (a: InFile): boolean =>
-  a.kind === 'sub-frame shift' || (a.kind === 'thread' && a.span === 'axle')
-
 /**
  * An adjuster of a corner model as the adjust room takes it: names of points and links are the linkage room's,
  * directions have length 1, a play that is not given is 0.

@@ -1,6 +1,7 @@
 import type { Adjuster } from '../adjust/index.ts'
-import { adjusterIn, isOfAxle } from './adjuster-in.ts'
+import { adjusterIn } from './adjuster-in.ts'
 import type { Corner } from './corner-schema.ts'
+import { isOfAxle } from './is-of-axle.ts'
 
 /**
  * The adjusters of a corner model that each wheel has of its own, as the adjust room takes them: names of points and

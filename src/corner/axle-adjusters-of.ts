@@ -1,6 +1,7 @@
 import type { Adjuster } from '../adjust/index.ts'
-import { adjusterIn, isOfAxle } from './adjuster-in.ts'
+import { adjusterIn } from './adjuster-in.ts'
 import type { Corner } from './corner-schema.ts'
+import { isOfAxle } from './is-of-axle.ts'
 
 /**
  * The adjusters that the axle has once, as the adjust room takes them: a sub-frame that can be shifted, the threads of

@@ -9,7 +9,7 @@ export type Path = readonly PropertyKey[]
 /** Whatever is sound by itself of a corner model. */
 export type SeenCorner = NonNullable<Seen<CornerFile>>
 /** What a name may lead to. */
-export type Named = 'point' | 'part' | 'joint' | 'adjuster'
+type Named = 'point' | 'part' | 'joint' | 'adjuster'
 
 /** A corner model while it is looked through: what it names, what was found, which names were used. */
 export interface Look {
