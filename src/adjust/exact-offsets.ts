@@ -29,7 +29,7 @@ export function exactOffsets(
       continue
     }
     const exact = anglesAt(own)
-    const change = changeOf(group, x, offsets.length)
+    const change = changeOf(space, group, x)
     const n = own.length
     for (let a = 0; a < exact.length; a++) {
       const place = group.wheel * angleOrder.length + a
@@ -41,8 +41,8 @@ export function exactOffsets(
   return offsets
 }
 
-function changeOf(group: ResponseGroup, x: Float64Array, size: number): Float64Array {
-  const shifts = new Float64Array(size)
-  groupChanges(group, x, shifts)
+function changeOf({ room }: SearchSpace, group: ResponseGroup, x: Float64Array): Float64Array {
+  const shifts = new Float64Array(room.shifts.length)
+  groupChanges(group, x, shifts, room.by)
   return shifts
 }

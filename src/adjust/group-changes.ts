@@ -6,6 +6,7 @@ import type { ResponseGroup } from './response-group.ts'
  *
  * @param x inputs of the whole space
  * @param shifts rad, [wheel · angles + angle]; added to
+ * @param by room for one number per input
  * @param slope when given: filled with rad per input, [angle · inputs + input]
  * @source own derivation: docs/methods/moves.md
  */
@@ -13,12 +14,12 @@ export function groupChanges(
   { wheel, inputs, signs, surface, taught }: ResponseGroup,
   x: Float64Array,
   shifts: Float64Array,
+  by: Float64Array,
   slope?: Float64Array,
 ): void {
   const { at, slope: straight, bend, value } = surface
   const n = at.length
   const first = wheel * angleOrder.length
-  const by = new Float64Array(n)
   for (let i = 0; i < n; i++) by[i] = signs[i]! * x[inputs[i]!]! - at[i]!
   for (let a = 0; a < value.length; a++) {
     let change = 0

@@ -16,16 +16,17 @@ export function rowChanges(
   strokes: Float64Array,
   offsets: Float64Array,
 ): { change: Float64Array; slope: Float64Array } {
-  const { axes, rows, wheels } = space
-  const shifts = offsets.slice()
+  const { axes, rows, wheels, room, groups } = space
+  const { shifts } = room
+  shifts.set(offsets)
   const x = inputsAt(space, strokes)
   // rad per stroke, [(wheel · angles + angle) · axes + axis]
   const perAxis = new Float64Array(wheels.length * angleOrder.length * axes.length)
-  for (const group of space.groups) {
+  for (const group of groups) {
     const n = group.inputs.length
     const angles = group.surface.value.length
     const slope = new Float64Array(angles * n)
-    groupChanges(group, x, shifts, slope)
+    groupChanges(group, x, shifts, room.by, slope)
     let k = 0
     for (const j of group.axes) {
       const { adjuster } = axes[j]!
@@ -43,13 +44,15 @@ export function rowChanges(
   }
   const change = new Float64Array(rows.length)
   const slope = new Float64Array(rows.length * axes.length)
-  rows.forEach((row, i) => {
-    for (const { wheel, angle, by } of row.terms) {
+  for (let i = 0; i < rows.length; i++)
+    for (const { wheel, angle, by } of rows[i]!.terms) {
       const place = wheel * angleOrder.length + angle
       change[i]! += by * shifts[place]!
-      for (let j = 0; j < axes.length; j++)
+      const movers = space.groupOf[wheel]!.axes
+      for (let k = 0; k < movers.length; k++) {
+        const j = movers[k]!
         slope[i * axes.length + j]! += by * perAxis[place * axes.length + j]!
+      }
     }
-  })
   return { change, slope }
 }

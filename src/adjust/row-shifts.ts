@@ -10,9 +10,10 @@ import type { SearchSpace } from './search-space.ts'
  * @source own derivation: docs/methods/moves.md
  */
 export function rowShifts(space: SearchSpace, strokes: Float64Array, offsets: Float64Array): Float64Array {
-  const shifts = offsets.slice()
+  const { shifts, by: room } = space.room
+  shifts.set(offsets)
   const x = inputsAt(space, strokes)
-  for (const group of space.groups) groupChanges(group, x, shifts)
+  for (const group of space.groups) groupChanges(group, x, shifts, room)
   const out = new Float64Array(space.rows.length)
   for (let i = 0; i < out.length; i++)
     for (const { wheel, angle, by } of space.rows[i]!.terms)

@@ -33,12 +33,16 @@ export interface SearchSpace {
   readonly ends: readonly AxleEnd[]
   readonly wheels: readonly SpaceWheel[]
   readonly groups: readonly ResponseGroup[]
+  /** The group of each wheel. */
+  readonly groupOf: readonly ResponseGroup[]
   readonly axes: readonly Axis[]
   /** What each axis is there for. */
   readonly jobs: readonly Job[]
   /** How many inputs all axes have together. */
   readonly inputs: number
   readonly rows: readonly ReadingRow[]
+  /** Numbers that a look at the response needs while it lasts; nothing in them is kept. */
+  readonly room: { readonly inputs: Float64Array; readonly shifts: Float64Array; readonly by: Float64Array }
   /** Whether an axis moves a row at all, [row · axes + axis]. */
   readonly touches: Uint8Array
   /** Kinds of fault that are not to be named. */
@@ -79,6 +83,14 @@ export function searchSpace(problem: MovesProblem, rows: readonly ReadingRow[]):
     inputs,
     rows,
     groups,
+    groupOf: groups.flatMap((group) =>
+      Array.from({ length: group.surface.value.length / angleOrder.length }, () => group),
+    ),
+    room: {
+      inputs: new Float64Array(inputs),
+      shifts: new Float64Array(2 * problem.axles.length * angleOrder.length),
+      by: new Float64Array(inputs),
+    },
     jobs: axes.map((_, j) => jobOfAxis({ axes, groups }, j)),
     touches: touchesOf({ axes, rows, groups }),
     unlikely: problem.unlikely ?? [],

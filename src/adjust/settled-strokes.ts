@@ -94,20 +94,24 @@ function boundedStep(
   const range = touched.map((j) => space.axes[j]!.high - space.axes[j]!.low)
   const A = Array.from({ length: n }, () => new Float64Array(n))
   const b = new Float64Array(n)
-  const add = (i: number, weight: number, error: number) => {
+  const g = new Float64Array(n)
+  for (let i = 0; i < aims.length; i++) {
+    const aim = aims[i]
+    if (!aim) continue
+    const value = space.rows[i]!.now.value + change[i]!
+    const beyond = Math.abs(value - aim.middle) - aim.safe
+    const out = beyond > 0 ? beyondSafe : 0
+    // both terms of the cost have the same slope: their weights add up
+    const weight = (1 + out) / aim.half ** 2
+    const pull = (value - aim.target + out * Math.sign(value - aim.middle) * beyond) / aim.half ** 2
+    for (let p = 0; p < n; p++) g[p] = slope[i * count + touched[p]!]! * range[p]!
     for (let p = 0; p < n; p++) {
-      const g = slope[i * count + touched[p]!]! * range[p]!
-      b[p]! -= weight * error * g
-      for (let q = 0; q < n; q++) A[p]![q]! += weight * g * slope[i * count + touched[q]!]! * range[q]!
+      if (g[p] === 0) continue
+      b[p]! -= pull * g[p]!
+      for (let q = 0; q <= p; q++) A[p]![q]! += weight * g[p]! * g[q]!
     }
   }
-  aims.forEach((aim, i) => {
-    if (!aim) return
-    const value = space.rows[i]!.now.value + change[i]!
-    add(i, aim.half ** -2, value - aim.target)
-    const beyond = Math.abs(value - aim.middle) - aim.safe
-    if (beyond > 0) add(i, beyondSafe * aim.half ** -2, Math.sign(value - aim.middle) * beyond)
-  })
+  for (let p = 0; p < n; p++) for (let q = 0; q < p; q++) A[q]![p] = A[p]![q]!
   for (let p = 0; p < n; p++) {
     const axis = space.axes[touched[p]!]!
     A[p]![p]! += moving
