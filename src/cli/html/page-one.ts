@@ -4,6 +4,7 @@ import { axleSvg } from './axle-svg.ts'
 import { dialSvg } from './dial-svg.ts'
 import { dimensionSvg } from './dimension-svg.ts'
 import { htmlText } from './html-text.ts'
+import { nextWords, strip } from './next-words.ts'
 import { numberText } from './number-text.ts'
 import { reachSvg } from './reach-svg.ts'
 import { titleBlock } from './title-block.ts'
@@ -22,7 +23,7 @@ ${sheet.troubles.length > 0 ? `<ul class="stop">${list(sheet.troubles)}</ul>` : 
 ${sheet.reach.length > 0 ? `<h2>Reach</h2><div class="maps">${sheet.reach.map(reachSvg).join('')}</div>` : ''}
 ${drawing ? `<h2>The ${end} axle, from the front</h2><div class="drawing">${drawing}</div><p><small>Full: ride pose; dashed: as it stands. Heavy ring: carries an adjuster.</small></p>` : ''}</div></div>
 ${clamp(sheet)}
-<div class="next"><b>Next</b><span>${htmlText(sheet.next.sentence)}</span></div></section>`
+<div class="next"><b>Next</b><span>${htmlText(nextWords(sheet))}</span></div></section>`
 }
 
 function heights(sheet: Sheet): string {
@@ -57,10 +58,10 @@ ${htmlText([m.how, m.seenFrom].filter(Boolean).join(', '))}${m.warning ? `<br><e
   const said = all.made
     ? 'Made already: adjusters were turned after these readings. Read again before turning anything.'
     : all.sentence
+  // What the strip at the foot says is not said twice.
+  const first = said === next.sentence && said.length <= strip ? '' : `<p>${htmlText(said)}</p>`
   const wheel =
     all.steeringWheel && !all.made ? `<p><small>${htmlText(all.steeringWheel.sentence)}</small></p>` : ''
-  // What the strip at the foot says is not said twice.
-  const first = !all.made && said === next.sentence ? '' : `<p>${htmlText(said)}</p>`
   return `${first}<ol class="moves">${rows.join('')}</ol>${wheel}`
 }
 
@@ -75,13 +76,14 @@ function clamp({ clamp: poses }: Sheet): string {
       bushes.length > 0
         ? `<table><thead><tr><th>Final hanging, it keeps</th><th>twist</th><th>torque</th><th>height</th></tr></thead><tbody>${bushes.join('')}</tbody></table>`
         : ''
-    const turn = pose.armTurn ? `; the arm turns ${numberText(pose.armTurn)} against the body` : ''
-    const raise = pose.raise
-      ? `<p><b>Raise the hub ${numberText(pose.raise)}</b> from where it hangs${turn}.</p>`
-      : ''
-    return `<div><h3>${htmlText(pose.title)}${pose.target ? `: at ${numberText(pose.target)}` : ''}</h3>${raise}<p><small>${htmlText(pose.targetWhy)}</small></p>${table}</div>`
+    const turn = pose.armTurn ? `, arm turns ${numberText(pose.armTurn)}` : ''
+    const raise = pose.raise ? `raise ${numberText(pose.raise)}${turn}` : ''
+    const height = pose.target ? `to ${numberText(pose.target)}: ` : ''
+    const where = htmlText(pose.title.replace('Clamp pose, ', '').replace(/^./, (c) => c.toUpperCase()))
+    return `<div><h3>${where}, ${height}${raise}</h3>${table}</div>`
   })
   // What is said of each of them is said once.
+  const why = [...new Set(poses.map(({ targetWhy }) => targetWhy))]
   const cautions = [...new Set(poses.flatMap((pose) => pose.cautions))]
-  return `<h2>Clamp pose: bush bolts are final only here</h2><div class="poses">${said.join('')}</div><ul class="mind">${list(cautions)}</ul>`
+  return `<h2>Clamp pose: bush bolts are final only here</h2><p><small>Raise the hub from where it hangs; the arm turns against the body. ${htmlText(why.join(' '))}</small></p><div class="poses">${said.join('')}</div><ul class="mind">${list(cautions)}</ul>`
 }

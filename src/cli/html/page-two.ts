@@ -1,6 +1,7 @@
 import type { BoltSheet, Sheet, SheetBolt, SheetWear } from '../../sheet/index.ts'
 import { marks } from '../text/sheet-text.ts'
 import { htmlText } from './html-text.ts'
+import { nextWords } from './next-words.ts'
 import { ringSvg } from './ring-svg.ts'
 import { titleBlock } from './title-block.ts'
 
@@ -22,7 +23,7 @@ ${book.troubles
   .join('')}
 ${sheet.wear.length > 0 ? `<h2>Wear</h2>${wear(sheet.wear)}` : ''}
 <h2>Cautions</h2><ul class="mind">${list([...new Set([...[...sheet.cautions, ...book.cautions].filter(isForHere), ...cautionsOf(open)])])}</ul>
-<div class="next"><b>Next</b><span>${htmlText(open.length > 0 ? `${book.sentence} ${sheet.next.sentence}` : sheet.next.sentence)}</span></div>
+<div class="next"><b>Next</b><span>${htmlText(open.length > 0 ? `${book.sentence} ${nextWords(sheet)}` : nextWords(sheet))}</span></div>
 <div class="sign"><div>done by (initials, day)</div><div>second look by (initials, day)</div><div>handed over (initials, day)</div></div>
 <footer>■ inside or done · ◧ inside, not proven · ▨ outside, not proven · ✕ outside. “Inside” means: probable by at least ${Math.round(sheet.threshold * 100)} %, the gauges’ own errors counted. The maker’s service information and local inspection law stand above this sheet.</footer></section>`
 }

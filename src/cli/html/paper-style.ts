@@ -9,13 +9,13 @@ header > div { padding: .7mm 1.6mm; border-left: .6px solid; overflow-wrap: anyw
 header > div:first-child { border-left: 0 }
 header small { display: block; font-size: 6pt; text-transform: uppercase; letter-spacing: .05em }
 header b { font-size: 10pt; line-height: 1.1 }
-h2 { font-size: 7.8pt; text-transform: uppercase; letter-spacing: .07em; border-bottom: 1px solid; margin: 2mm 0 .8mm; break-after: avoid }
+h2 { font-size: 7.8pt; text-transform: uppercase; letter-spacing: .07em; border-bottom: 1px solid; margin: 1.5mm 0 .6mm; break-after: avoid }
 h3 { font-size: 7.8pt; margin: 1.2mm 0 .3mm; break-after: avoid }
 p { margin: .5mm 0 }
 .two { display: grid; grid-template-columns: 107mm 1fr; column-gap: 4mm }
 table { border-collapse: collapse; width: 100% }
 tr { break-inside: avoid }
-th, td { text-align: left; vertical-align: top; padding: .45mm 1.2mm .45mm 0; border-bottom: .4px solid #888; font-weight: normal }
+th, td { text-align: left; vertical-align: top; padding: .35mm 1.2mm .3mm 0; border-bottom: .4px solid #888; font-weight: normal }
 thead th { font-size: 6.4pt; text-transform: uppercase; letter-spacing: .03em; border-bottom: .8px solid }
 tbody th { font-weight: 600 }
 small { font-weight: normal; font-size: 6.6pt }
@@ -37,7 +37,7 @@ li { margin: .5mm 0; break-inside: avoid }
 .stop { border: 1.4px solid; padding: .6mm 2mm; margin-top: 1.2mm; font-weight: 600 }
 .mind li::before { content: "! "; font-weight: 700 }
 .mind { columns: 3; font-size: 6.9pt; line-height: 1.2; column-gap: 4mm }
-.next { border: 1.4px solid; padding: 1mm 2mm; margin-top: 1.6mm; font-size: 9pt; display: flex; gap: 2mm; align-items: center }
+.next { border: 1.4px solid; padding: 1mm 2mm; margin-top: 1.6mm; font-size: 9pt; break-inside: avoid; display: flex; gap: 2mm; align-items: center }
 .bolts td, .bolts th { padding-right: 1.6mm }
 .ring { width: 11mm; height: 11mm; font-size: 9px; float: right }
 .closed { columns: 3; column-gap: 3mm; font-size: 7pt; line-height: 1.2 }
