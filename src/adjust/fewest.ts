@@ -5,7 +5,7 @@ import { isNearEnd } from './is-near-end.ts'
 import { onSteps } from './on-steps.ts'
 import type { SearchSpace } from './search-space.ts'
 import { settingMeant } from './setting-meant.ts'
-import { settledStrokes } from './settled-strokes.ts'
+import { type Settled, settledStrokes } from './settled-strokes.ts'
 
 /** Where the threshold is out of reach, a smaller set may be this much less sure than all adjusters together. @source own choice */
 const margin = 0.02
@@ -32,10 +32,20 @@ export function fewestAdjusters(task: FewestTask): Candidate {
   const goal = Math.min(task.threshold, full.chance - margin)
   if (all.length > everySet) return letGo(task, all, { full, goal })
   const needed = setsNeeded(task, goal)
+  // what all the others together cannot do without it, fewer of them cannot either
+  const required = all.filter((j) =>
+    isHopeless(
+      task,
+      all.filter((other) => other !== j),
+      goal,
+    ),
+  )
+  const free = all.filter((j) => !required.includes(j))
   const atEnd: { size: number; one: Candidate }[] = []
-  for (let size = 1; size < all.length; size++) {
+  for (let size = Math.max(1, required.length); size < all.length; size++) {
     const good: Candidate[] = []
-    for (const touched of setsOf(all, size)) {
+    for (const more of setsOf(free, size - required.length)) {
+      const touched = [...required, ...more].sort((a, b) => a - b)
       if (!needed.every((helpers) => touched.some((j) => helpers.has(j)))) continue
       const one = made(task, touched, goal)
       if (!one || one.chance < goal) continue
@@ -59,15 +69,28 @@ function setsNeeded({ space, judge, judged, offsets }: FewestTask, goal: number)
     .map((i) => new Set([...space.axes.keys()].filter((j) => space.touches[i * count + j])))
 }
 
+/** Whether a set misses the goal wherever it may be set, steps or no steps. */
+const isHopeless = (task: FewestTask, touched: readonly number[], goal: number): boolean =>
+  missesAt(task, touched, settledStrokes(task.space, task.aims, task.offsets, touched), goal)
+
+function missesAt(
+  task: FewestTask,
+  touched: readonly number[],
+  { strokes, cost }: Settled,
+  goal: number,
+): boolean {
+  const { space, judge } = task
+  const settings = space.axes.map((axis) => axis.base)
+  for (const j of touched) settings[j] = settingMeant(space.axes[j]!, strokes[j]!)
+  return leastSure(space, judge, { settings, strokes, cost }, task) < goal - doubt
+}
+
 /** Settles, brings onto steps and judges one set; null when it cannot meet the goal. */
 function made(task: FewestTask, touched: readonly number[], goal: number): Candidate | null {
   const { space, aims, offsets, judge } = task
-  const { strokes, cost } = settledStrokes(space, aims, offsets, touched)
-  if (goal > 0) {
-    const settings = space.axes.map((axis) => axis.base)
-    for (const j of touched) settings[j] = settingMeant(space.axes[j]!, strokes[j]!)
-    if (leastSure(space, judge, { settings, strokes, cost }, task) < goal - doubt) return null
-  }
+  const settled = settledStrokes(space, aims, offsets, touched)
+  const { strokes } = settled
+  if (goal > 0 && missesAt(task, touched, settled, goal)) return null
   const stepped = onSteps(space, aims, offsets, touched, strokes)
   if (goal > 0 && leastSure(space, judge, stepped, task) < goal - doubt) return null
   return judgedCandidate(space, judge, stepped, { ...task, atLeast: goal })
