@@ -17,12 +17,12 @@ function refit12() {
     right.checked('lower-ball-joint', 'pulled again'),
     right.final('tie-rod-end', '50 N·m', { ...fresh, position: ['wheels straight'] }),
     right.runUp('tie-rod-lock-nut'),
+    right.final('axle-nut', '200 N·m', { condition: 'dry', position: ['wheel held'] }),
+    right.pinned('axle-nut'),
+    right.checked('axle-nut'),
     right.runUp('wheel-nuts'),
     right.stage('wheel-nuts', 1, '50 N·m', { position: ['on the ground'] }),
     right.final('wheel-nuts', '110 N·m', { position: ['on the ground'] }),
-    right.final('axle-nut', '200 N·m', { condition: 'dry', position: ['on the ground'] }),
-    right.pinned('axle-nut'),
-    right.checked('axle-nut'),
   ]
 }
 
@@ -84,9 +84,9 @@ export function unit12() {
     ],
     ['as found', { adjuster: 'tie-rod', wheel: 'front left', setting: '0 turns', exposedThread: '24 mm' }],
     ['as found', { adjuster: 'tie-rod', wheel: 'front right', setting: '0 turns', exposedThread: '24.5 mm' }],
-    joint('front right').undone('axle-nut', 'cracked', 'on the ground, brake held'),
     joint('front right').undone('wheel-nuts', 'cracked'),
     joint('front right').undone('wheel-nuts'),
+    joint('front right').undone('axle-nut', 'cracked', 'lifted, brake held'),
     joint('front right').undone('axle-nut', 'open', 'the shaft is pushed back to get at the ball joint'),
     ['part renewed', { part: 'lower-arm', wheels: ['front right'], remark: 'bent at its outer end' }, 60],
     ['part renewed', { part: 'tie-rod', wheels: ['front right'], remark: 'outer joint only' }, 15],
