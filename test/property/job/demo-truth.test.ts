@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
-import { cornerPoints } from '../../../src/corner/index.ts'
+import { cornerPoints, readCorner } from '../../../src/corner/index.ts'
 import { readingOf } from '../../../src/gauge/index.ts'
-import { foldJob, readJob } from '../../../src/job/index.ts'
+import { boltBook, foldJob, readJob } from '../../../src/job/index.ts'
 import { floorMapOf, instrumentsOf, readKit } from '../../../src/kit/index.ts'
 import { mechanism } from '../../../src/linkage/index.ts'
 import { readSpec } from '../../../src/spec/index.ts'
@@ -86,3 +86,29 @@ test.each(['03', '07', '12'] as const)('JO16 the gauges of demo job %s read its 
     expect(spread, name).toBeLessThan(0.13)
   }
 })
+
+test.each(['03', '07', '12'] as const)(
+  'JO16 the bolt book of demo job %s has joints in every state',
+  (unit) => {
+    const job = readJob(demo(`port-unit-${unit}/port-unit-${unit}.job.json`))
+    const spec = readSpec(demo(`port-unit-${unit}/port-unit-${unit}.spec.json`))
+    const kit = readKit(demo('port-kit.kit.json'))
+    const front = readCorner(demo(`port-unit-${unit}/front.corner.json`))
+    if (!job.ok || !spec.ok || !kit.ok || !front.ok) throw new Error('a demo file is not read')
+    const state = foldJob(job.value.entries)
+    expect(state.troubles).toEqual([])
+    const lines = boltBook({
+      state,
+      corners: { front: front.value, rear: null },
+      spec: spec.value,
+      kit: kit.value,
+    })
+    const states = new Set(lines.map((line) => `${line.state}, ${line.done ? 'done' : 'to do'}`))
+    for (const one of ['run up, to do', 'final, to do', 'checked, done', 'closed, done'])
+      expect([...states]).toContain(one)
+    expect(lines.some(({ record, done }) => record.pin && done)).toBe(true)
+    expect(lines.some(({ record, done }) => record.checks.length > 0 && done)).toBe(true)
+    // What is done was done with everything that it asks for: nothing of it says otherwise.
+    expect(lines.filter(({ done }) => done).flatMap(({ toDo }) => toDo.filter((t) => t.holdsAt))).toEqual([])
+  },
+)
