@@ -1,5 +1,5 @@
 import { seededRandom } from '../src/measure/index.ts'
-import type { OrderProblem } from '../src/plan/order/order-problem.ts'
+import type { OrderProblem } from '../src/plan/index.ts'
 
 /** What one invented action asks for. Both sides have the same actions. */
 interface Action {

@@ -1,0 +1,5 @@
+export { type BestOrder, bestOrder, type OrderEffort, type OrderProgress } from './order/best-order.ts'
+export { chanceDoneBy } from './order/chance-done-by.ts'
+export { type ActionTimes, type CriticalPath, criticalPath, type TimedAction } from './order/critical-path.ts'
+export type { OrderProblem } from './order/order-problem.ts'
+export type { OrderRefusal } from './order/order-refusal.ts'
