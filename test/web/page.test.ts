@@ -1,18 +1,12 @@
-import { mkdirSync, readFileSync } from 'node:fs'
+import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { desktop, patient, startPages } from './support/pages.ts'
+import { axeFaults } from './support/axe-faults.ts'
+import { desktop, looks, patient, sizes, startPages } from './support/pages.ts'
 
 const root = join(import.meta.dirname, '..', '..')
 const pictures = join(root, 'test-output')
-const axe = readFileSync(join(root, 'node_modules', 'axe-core', 'axe.min.js'), 'utf8')
-const sizes = [
-  ['phone', 390, 844],
-  ['tablet', 820, 1180],
-  ['desktop', 1440, 900],
-] as const
-
 let pages: Awaited<ReturnType<typeof startPages>>
 const open: typeof pages.open = (...how) => pages.open(...how)
 beforeAll(async () => {
@@ -193,12 +187,6 @@ describe('after the moves', () => {
 })
 
 describe('how it looks', () => {
-  const looks = [
-    ['day', { colorScheme: 'light' }],
-    ['night', { colorScheme: 'dark' }],
-    ['glare', { colorScheme: 'light', contrast: 'more' }],
-  ] as const
-
   test.each(looks)(
     'WE13 %s: paper of its own, and no serious fault found by axe-core',
     async (look, scheme) => {
@@ -209,16 +197,7 @@ describe('how it looks', () => {
       expect(paper).toBe(
         { day: 'rgb(247, 244, 236)', night: 'rgb(16, 35, 58)', glare: 'rgb(255, 255, 255)' }[look],
       )
-      await page.evaluate(axe)
-      const faults = await page.evaluate(async () => {
-        const { violations } = await (
-          window as unknown as { axe: { run: (o: object) => Promise<{ violations: AxeFault[] }> } }
-        ).axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] })
-        return violations.map(
-          ({ id, impact, nodes }) => `${impact} ${id}: ${nodes.map((n) => n.html).join(' | ')}`,
-        )
-      })
-      expect(faults).toEqual([])
+      expect(await axeFaults(page)).toEqual([])
       await context.close()
     },
   )
@@ -292,12 +271,6 @@ describe('how it looks', () => {
     await context.close()
   })
 })
-
-interface AxeFault {
-  readonly id: string
-  readonly impact: string
-  readonly nodes: readonly { readonly html: string }[]
-}
 
 describe('the keyboard', () => {
   test('WE12 reaches every button and field, in reading order, with a frame to see, never hidden by the strip', async () => {

@@ -1,42 +1,66 @@
-import { useEffect } from 'react'
+import { Suspense, useEffect } from 'react'
+import type { Stage } from '../../sheet/index.ts'
 import { AnglesSheet } from '../sheets/angles/angles-sheet.tsx'
 import { firstJob } from '../state/demo-jobs.ts'
 import { useAddress } from '../state/use-address.ts'
 import { useJob } from '../state/use-job.ts'
+import { useUnits } from '../state/use-units.ts'
 import './app.css'
+import { boltParts } from './bolt-parts.tsx'
 import { NextStrip } from './next-strip.tsx'
 import { SheetHead } from './sheet-head.tsx'
 import { Spine } from './spine.tsx'
 import { StaleNote } from './stale-note.tsx'
 import { TitleBlock } from './title-block.tsx'
 
-/** The whole page: spine, sheet, title block, next strip. */
+const stages: Readonly<Record<string, Stage>> = { strip: 'Strip', refit: 'Refit' }
+
+/** The whole page: spine, sheet, title block, next strip; or one joint that fills the screen. */
 export function App() {
   const [address, go] = useAddress()
-  const id = address || firstJob
-  const job = useJob(id)
+  const [units, chooseUnits] = useUnits()
+  const id = address.job || firstJob
+  const stage = stages[address.stage] ?? 'Angles'
+  const onBolts = stage !== 'Angles'
+  const job = useJob(id, { units, onBolts })
   const { sheet } = job
+  const vehicle = job.rows.find((row) => row.id === id)?.vehicle
   useEffect(() => {
-    document.title = sheet ? `${sheet.title.vehicle} · Angles · Axlewright` : 'Axlewright'
-  }, [sheet])
+    document.title = vehicle ? `${vehicle} · ${stage} · Axlewright` : 'Axlewright'
+  }, [vehicle, stage])
+  const wait = <p className="page-wait">Working out the sheet …</p>
+  if (onBolts && address.joint)
+    return (
+      <Suspense fallback={wait}>
+        <boltParts.Doing job={job} address={address} go={go} />
+      </Suspense>
+    )
   return (
     <div className="page">
       <a className="page-skip" href="#sheet">
         To the sheet
       </a>
-      <Spine stages={sheet?.stages ?? []} />
+      <Spine stages={sheet?.stages ?? []} id={id} open={stage} />
       <main className="page-sheet" id="sheet" tabIndex={-1}>
-        <SheetHead job={job} id={id} onOpen={go} />
+        <SheetHead job={job} id={id} stage={stage} units={units} onUnits={chooseUnits} onOpen={go} />
         <StaleNote job={job} />
-        {sheet && (
-          <>
-            <AnglesSheet key={id} sheet={sheet} job={job} />
-            <TitleBlock sheet={sheet} job={job} />
-          </>
+        {onBolts ? (
+          <Suspense fallback={wait}>
+            <boltParts.Sheet key={id} job={job} id={id} stage={stage} />
+          </Suspense>
+        ) : (
+          sheet && <AnglesSheet key={id} sheet={sheet} job={job} />
         )}
-        {!sheet && !job.trouble && <p className="page-wait">Working out the sheet …</p>}
+        {sheet && <TitleBlock sheet={sheet} job={job} stage={stage} />}
+        {!sheet && !job.trouble && !onBolts && wait}
       </main>
-      {sheet && <NextStrip sheet={sheet} job={job} />}
+      {onBolts ? (
+        <Suspense>
+          <boltParts.Next job={job} id={id} stage={stage} />
+        </Suspense>
+      ) : (
+        sheet && <NextStrip sheet={sheet} job={job} />
+      )}
     </div>
   )
 }

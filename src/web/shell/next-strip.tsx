@@ -13,8 +13,6 @@ export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
   const turn = () => {
     if (job.behind) return
     job.turned(sheet)
-    // The button's own words: who presses it says that every joint is final.
-    job.setHow({ settled: false, proving: sheet.next.act === 'prove' })
   }
   return (
     <section className="next" aria-label="What comes next">

@@ -1,17 +1,33 @@
 import { useId, useState } from 'react'
-import type { Edit } from '../state/messages.ts'
+import type { Stage } from '../../sheet/index.ts'
+import type { Edit, Units } from '../state/messages.ts'
 import type { OpenJob } from '../state/use-job.ts'
 import { JobList } from './job-list.tsx'
 import { LookChoice } from './look-choice.tsx'
 import './sheet-head.css'
+import { UnitsChoice } from './units-choice.tsx'
 
 const undoWords = (edit: Edit) => {
   if (edit.kind === 'turned') return edit.moves.length > 0 ? 'moves turned' : 'reading again'
-  return edit.kind === 'taken' ? 'round taken' : edit.label
+  return edit.kind === 'taken' ? 'round taken' : edit.kind === 'how' ? 'box ticked' : edit.label
 }
 
 /** Which job this is, and what can be done with the sheet as a whole. */
-export function SheetHead({ job, id, onOpen }: { job: OpenJob; id: string; onOpen: (id: string) => void }) {
+export function SheetHead({
+  job,
+  id,
+  stage,
+  units,
+  onUnits,
+  onOpen,
+}: {
+  job: OpenJob
+  id: string
+  stage: Stage
+  units: Units
+  onUnits: (units: Units) => void
+  onOpen: (id: string) => void
+}) {
   const [open, setOpen] = useState<'jobs' | 'sheet' | null>(null)
   const panel = useId()
   const title = job.sheet?.title
@@ -21,7 +37,7 @@ export function SheetHead({ job, id, onOpen }: { job: OpenJob; id: string; onOpe
     <header className="head">
       <div className="head-row">
         <h1>
-          <span className="head-stage">Angles</span>{' '}
+          <span className="head-stage">{stage}</span>{' '}
           <span>{title?.vehicle ?? job.rows.find((row) => row.id === id)?.vehicle ?? ''}</span>
           {job.working && job.sheet && <span className="head-working">working it out …</span>}
         </h1>
@@ -63,6 +79,7 @@ export function SheetHead({ job, id, onOpen }: { job: OpenJob; id: string; onOpe
         {open === 'sheet' && (
           <div className="head-panel">
             <LookChoice />
+            <UnitsChoice units={units} onChoose={onUnits} />
             <div className="head-actions">
               <button type="button" onClick={() => window.print()}>
                 Print

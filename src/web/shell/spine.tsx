@@ -1,30 +1,39 @@
 import type { Sheet, Stage } from '../../sheet/index.ts'
+import { addressOf } from '../state/use-address.ts'
 import './spine.css'
 
 const all: readonly Stage[] = ['Arrival', 'Findings', 'Plan', 'Strip', 'Refit', 'Angles', 'Handover']
-/** Stages that this version has a sheet for. */
-const built: readonly Stage[] = ['Angles']
+/** Stages that this version has a sheet for, with their place in the address. */
+const built: Partial<Record<Stage, string>> = { Strip: 'strip', Refit: 'refit', Angles: 'angles' }
 
 /** The seven stages of a job. Those without a sheet in this version say so. */
-export function Spine({ stages }: { stages: Sheet['stages'] }) {
+export function Spine({ stages, id, open }: { stages: Sheet['stages']; id: string; open: Stage }) {
   return (
     <nav className="spine" aria-label="Stages of the job">
       <p className="spine-name">Axlewright</p>
       <ol>
         {all.map((stage) => {
           const state = stages.find((one) => one.stage === stage)?.state ?? 'open'
-          const here = built.includes(stage)
-          return (
-            <li
-              key={stage}
-              className={here ? 'spine-here' : 'spine-closed'}
-              aria-current={here ? 'page' : undefined}
-            >
+          const here = stage === open
+          const place = built[stage]
+          const words = (
+            <>
               <StageMark state={here ? 'now' : state === 'done' ? 'done' : 'open'} />
               <span className="spine-stage">{stage}</span>
-              {here ? null : (
-                <span className="spine-note">
-                  {state === 'done' ? 'noted, no sheet yet' : 'no sheet yet'}
+            </>
+          )
+          return (
+            <li key={stage} className={here ? 'spine-here' : place ? undefined : 'spine-closed'}>
+              {place ? (
+                <a href={addressOf(id, place)} aria-current={here ? 'page' : undefined}>
+                  {words}
+                </a>
+              ) : (
+                <span className="spine-words">
+                  {words}
+                  <span className="spine-note">
+                    {state === 'done' ? 'noted, no sheet yet' : 'no sheet yet'}
+                  </span>
                 </span>
               )}
             </li>

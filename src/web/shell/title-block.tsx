@@ -1,9 +1,9 @@
-import type { Sheet } from '../../sheet/index.ts'
+import type { Sheet, Stage } from '../../sheet/index.ts'
 import type { OpenJob } from '../state/use-job.ts'
 import './title-block.css'
 
 /** The title block, as on a drawing: what, which, whose, and whether it is kept. */
-export function TitleBlock({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
+export function TitleBlock({ sheet, job, stage }: { sheet: Sheet; job: OpenJob; stage: Stage }) {
   const { title } = sheet
   const changes = job.edits.length
   const kept = !job.kept
@@ -15,11 +15,15 @@ export function TitleBlock({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
     ['Vehicle', title.vehicle],
     ['Job', title.job],
     ['Workshop', title.workshop],
-    ['Readings', `${title.round.replace(/^Readings, /, '')}: ${title.method}`],
-    ['Inside means', `at least ${Math.round(sheet.threshold * 100)} % sure`],
+    ...(stage === 'Angles'
+      ? [
+          ['Readings', `${title.round.replace(/^Readings, /, '')}: ${title.method}`] as const,
+          ['Inside means', `at least ${Math.round(sheet.threshold * 100)} % sure`] as const,
+        ]
+      : []),
     ['Source', title.source],
     ['State', kept],
-  ]
+  ] as const
   return (
     <footer className="title-block">
       <dl>
@@ -31,9 +35,9 @@ export function TitleBlock({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
         ))}
       </dl>
       <p>
-        Arrival, Findings, Plan, Strip, Refit and Handover have no sheet in this version; “noted” means that
-        the job’s log has what belongs to it. Values of a vehicle come from the workshop’s own service
-        information, which stands above this tool, as does local inspection law.
+        Arrival, Findings, Plan and Handover have no sheet in this version; “noted” means that the job’s log
+        has what belongs to it. Values of a vehicle come from the workshop’s own service information, which
+        stands above this tool, as does local inspection law.
       </p>
     </footer>
   )

@@ -1,57 +1,92 @@
-import { Refusal } from '../../quantity/index.ts'
+import type { Job } from '../../job/index.ts'
+import { metricUnits, Refusal, usUnits } from '../../quantity/index.ts'
 import { type Sheet, type SheetSources, sheetFrom } from '../../sheet/index.ts'
 import { buildJob } from './build-job.ts'
-import { demoFiles } from './demo-files.ts'
-import { library } from './library.ts'
-import type { Answer, Edit, JobRow, Plain, Told } from './messages.ts'
+import type { LibraryJob } from './library.ts'
+import type { Answer, Ask, BoltAnswer, JobRow, Plain, Told, Units } from './messages.ts'
+import { momentOf } from './moment-of.ts'
 import { textMark } from './text-mark.ts'
 
-const jobs = library(demoFiles)
-
-/** The jobs that come with the page. */
-export function jobRows(): readonly JobRow[] {
-  return jobs.map(({ id, job }) => {
+/** The rows of the job list. */
+export const jobRows = (jobs: readonly LibraryJob[]): readonly JobRow[] =>
+  jobs.map(({ id, job }) => {
     const opened = job.entries.find(({ kind }) => kind === 'opened')?.data ?? {}
     return {
       id,
       vehicle: String(opened['vehicle'] ?? id),
       job: `Job ${job.job}`,
+      workshop: job.workshop,
       source: opened['invented'] === true ? 'invented for the demo' : job.workshop,
       mark: textMark(JSON.stringify(job.entries)),
+      day: dayOf(job),
     }
   })
+
+/** A job that was invented for the demo goes on on its own last day: its wrenches are calibrated then. */
+const dayOf = ({ entries }: Job): string | null =>
+  entries.find(({ kind }) => kind === 'opened')?.data['invented'] === true
+    ? (entries.findLast(({ at }) => at)?.at?.slice(0, 10) ?? null)
+    : null
+
+/** What becomes of a question: what was not understood at once; sheet and bolt book when they are asked for. */
+export interface Answering {
+  readonly told: Told
+  readonly sheet: () => Answer
+  readonly bolts: () => Promise<BoltAnswer>
 }
 
-/** Sheets worked out before, by job and log: undo and going back and forth between jobs cost nothing. */
+/** Sheets worked out before, by job, log and units: undo and going back and forth between jobs cost nothing. */
 const known = new Map<string, Sheet>()
 const knownMost = 8
+const choices = { metric: metricUnits, US: usUnits }
 
-/** Reads the edits of a job: what was not understood at once, and the sheet when it is asked for. */
-export function answer(id: string, edits: readonly Edit[]): { told: Told; worked: () => Answer } {
-  const none: Told = { refused: [], made: false, form: null }
+/** Reads the edits of a job. */
+export function answer(jobs: readonly LibraryJob[], { job: id, edits, units }: Ask): Answering {
   const found = jobs.find((job) => job.id === id)
-  if (!found) {
-    const trouble = { sentence: `There is no job "${id}" on this page.`, remedy: 'Choose one under Jobs.' }
-    return { told: none, worked: () => ({ sheet: null, trouble }) }
-  }
+  if (!found)
+    return nothingOf({
+      sentence: `There is no job "${id}" on this page.`,
+      remedy: 'Choose one under Jobs.',
+    })
   try {
     const { job, refused, made, form } = buildJob(found.job, edits)
-    return { told: { refused, made, form }, worked: () => workedOut(id, { ...found, job }) }
+    const sources = { ...found, job }
+    return {
+      told: { refused, made, form },
+      sheet: () => sheetOf(id, sources, units),
+      bolts: () => boltsOf(sources, units, dayOf(found.job) ?? momentOf(null).slice(0, 10)),
+    }
   } catch (error) {
-    return { told: none, worked: () => ({ sheet: null, trouble: plain(error) }) }
+    return nothingOf(plain(error))
   }
 }
 
-function workedOut(id: string, sources: SheetSources): Answer {
-  const key = `${id} ${JSON.stringify(sources.job.entries)}`
+const nothingOf = (trouble: Plain): Answering => ({
+  told: { refused: [], made: false, form: null },
+  sheet: () => ({ sheet: null, trouble }),
+  bolts: async () => ({ bolts: null, trouble }),
+})
+
+function sheetOf(id: string, sources: SheetSources, units: Units): Answer {
+  const key = `${id} ${units} ${JSON.stringify(sources.job.entries)}`
   try {
-    const sheet = known.get(key) ?? sheetFrom(sources)
+    const sheet = known.get(key) ?? sheetFrom(sources, { units: choices[units] })
     known.delete(key)
     known.set(key, sheet)
     if (known.size > knownMost) known.delete(known.keys().next().value!)
     return { sheet, trouble: null }
   } catch (error) {
     return { sheet: null, trouble: plain(error) }
+  }
+}
+
+/** The part that knows the bolt book is loaded when the first bolt book is asked for. */
+async function boltsOf(sources: SheetSources, units: Units, today: string): Promise<BoltAnswer> {
+  try {
+    const { bolts } = await import('./bolts.ts')
+    return { bolts: bolts(sources, { units: choices[units], today }), trouble: null }
+  } catch (error) {
+    return { bolts: null, trouble: plain(error) }
   }
 }
 

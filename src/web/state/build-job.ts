@@ -37,7 +37,12 @@ export function buildJob(file: Job, edits: readonly Edit[]): BuiltJob {
         pending.wrong.add(key)
         refused.push({ edit: i, ...plainOf(read.problems[0]!) })
       }
-    } else if (pending) {
+    } else if (edit.kind === 'done') {
+      if (!edit.entry) return
+      const next = readJob(writeJob({ ...job, entries: [...job.entries, { ...edit.entry, at: edit.at }] }))
+      if (next.ok) job = next.value
+      else refused.push({ edit: i, ...plainOf(next.problems[0]!) })
+    } else if (edit.kind === 'taken' && pending) {
       const entries = takenRound(pending, job, edit)
       const next = readJob(writeJob({ ...job, entries: [...job.entries, ...entries] }))
       if (next.ok) {

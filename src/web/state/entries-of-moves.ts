@@ -9,9 +9,12 @@ type Turn = Turned['moves'][number]
 const twelfth = 12
 const plain = (value: number, digits: number) => String(Number(value.toFixed(digits)))
 
+/** Kinds whose setting is an angle, and that which counts turns; any other is a length. */
+const angles: readonly string[] = ['eccentric', 'offset sleeve', 'wedge']
+
 function amountOf({ kind, from, to }: Turn): string {
   const by = to - from
-  if (kind === 'eccentric') return `${plain(inDegrees(by), 3)}°`
+  if (angles.includes(kind)) return `${plain(inDegrees(by), 3)}°`
   if (kind !== 'thread') return `${plain(inMillimetres(by), 4)} mm`
   const twelfths = by * twelfth
   return Math.abs(twelfths - Math.round(twelfths)) < 1e-6

@@ -8,15 +8,23 @@ export interface KeptPlace {
 
 const place = ({ job, mark }: KeptPlace) => `axlewright/1/edits/${job}/${mark}`
 
-const isEdit = (value: unknown): value is Edit => {
-  if (typeof value !== 'object' || value === null || !('kind' in value)) return false
-  const edit = value as Record<string, unknown>
-  return edit['kind'] === 'typed' || edit['kind'] === 'again'
-    ? Number.isInteger(edit['entry']) && typeof edit['path'] === 'string' && typeof edit['text'] === 'string'
-    : edit['kind'] === 'turned'
-      ? typeof edit['at'] === 'string' && Array.isArray(edit['moves'])
-      : edit['kind'] === 'taken' && typeof edit['at'] === 'string'
+const isText = (value: unknown): value is string => typeof value === 'string'
+const isThing = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null
+
+const sound: { readonly [K in Edit['kind']]: (edit: Record<string, unknown>) => boolean } = {
+  typed: (edit) => Number.isInteger(edit['entry']) && isText(edit['path']) && isText(edit['text']),
+  again: (edit) => sound.typed(edit),
+  turned: (edit) => isText(edit['at']) && Array.isArray(edit['moves']),
+  taken: (edit) => isText(edit['at']),
+  how: (edit) => typeof edit['settled'] === 'boolean' && typeof edit['proving'] === 'boolean',
+  done: ({ at, wheel, joint, label, entry }) =>
+    [at, wheel, joint, label].every(isText) &&
+    (entry === null || (isThing(entry) && isText(entry['kind']) && isThing(entry['data']))),
 }
+
+const isEdit = (value: unknown): value is Edit =>
+  isThing(value) && isText(value['kind']) && (sound[value['kind'] as Edit['kind']]?.(value) ?? false)
 
 /** The edits of a job that this device keeps; empty when there are none or they cannot be read. */
 export function keptEdits(of: KeptPlace): readonly Edit[] {

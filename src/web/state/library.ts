@@ -1,5 +1,5 @@
 import type { Corner } from '../../corner/index.ts'
-import { type Job, readAny } from '../../job/index.ts'
+import type { AnyFile, Job } from '../../job/index.ts'
 import type { Kit } from '../../kit/index.ts'
 import type { Spec } from '../../spec/index.ts'
 
@@ -12,20 +12,15 @@ export interface LibraryJob {
   readonly kit: Kit | null
 }
 
+/** A file of one of the formats, read. */
+export type ReadFile = AnyFile & { readonly name: string }
+
 /**
  * The jobs among some files, each with the corner models, spec sheet and kit that it names.
  *
- * @param files text by path
- * @throws {Error} with the first fault of a file: these come with the page, so a fault is ours
+ * @throws {Error} when a corner model is not there: the files come with the page, so the fault is ours
  */
-export function library(files: Readonly<Record<string, string>>): readonly LibraryJob[] {
-  const read = Object.entries(files).map(([path, text]) => {
-    const name = path.split('/').pop()!
-    const file = readAny({ name, text })
-    if (file.ok) return { name, ...file.value }
-    const { field, wrong } = file.problems[0]!
-    throw new Error(`${name}, ${field}: ${wrong}`)
-  })
+export function library(read: readonly ReadFile[]): readonly LibraryJob[] {
   const corner = (id: unknown) =>
     read.flatMap((file) => (file.format === 'corner' && file.value.id === id ? [file.value] : []))[0] ?? null
   const spec = (id: unknown) =>

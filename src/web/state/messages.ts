@@ -1,5 +1,5 @@
 import type { Side } from '../../linkage/index.ts'
-import type { Sheet, SheetMove } from '../../sheet/index.ts'
+import type { BoltSheet, Sheet, SheetMove } from '../../sheet/index.ts'
 
 /** One change that the person made to a job, in order; together with the job's file it is the whole state. */
 export type Edit =
@@ -22,6 +22,23 @@ export type Edit =
         readonly from: number
         readonly to: number
       }[]
+      /** The button said that everything is final: the round that follows proves the work. */
+      readonly proving?: boolean
+    }
+  | {
+      /** How the round that is being read is read: boxes to tick. */
+      readonly kind: 'how'
+      readonly settled: boolean
+      readonly proving: boolean
+    }
+  | {
+      /** One thing done at a joint: what the log gets; null where it is only ticked on the way. */
+      readonly kind: 'done'
+      readonly at: string
+      readonly wheel: string
+      readonly joint: string
+      readonly label: string
+      readonly entry: { readonly kind: string; readonly data: Readonly<Record<string, unknown>> } | null
     }
   | {
       /** A field of the round that is being read; `entry` is the reading of the round before. */
@@ -76,16 +93,26 @@ export interface JobRow {
   readonly id: string
   readonly vehicle: string
   readonly job: string
+  readonly workshop: string
   readonly source: string
   /** Stands for the log in the file: edits made on another log are not laid on this one. */
   readonly mark: string
+  /** The day on which the work goes on, "2026-03-10", where that is the job's own and not the device's. */
+  readonly day: string | null
 }
 
-/** What the page asks of the worker: the sheet of a job with these edits. */
+/** In which units one person reads. */
+export type Units = 'metric' | 'US'
+
+/** What the page asks of the worker about a job with these edits. */
 export interface Ask {
   readonly turn: number
   readonly job: string
   readonly edits: readonly Edit[]
+  readonly units: Units
+  /** The sheet of the angles; it takes longer. */
+  readonly sheet: boolean
+  readonly bolts: boolean
 }
 
 /** What comes back at once: what of the edits was not understood, and a round that is being read. */
@@ -104,8 +131,17 @@ export interface Answer {
   readonly trouble: Plain | null
 }
 
+/** The bolt book of everything that was understood. */
+export interface BoltAnswer {
+  readonly bolts: BoltSheet | null
+  readonly trouble: Plain | null
+}
+
 /** What the worker says. */
 export type WorkerSays =
   | { readonly kind: 'jobs'; readonly rows: readonly JobRow[] }
+  | { readonly kind: 'broken'; readonly reason: string }
   | { readonly kind: 'told'; readonly turn: number; readonly told: Told }
-  | { readonly kind: 'answer'; readonly turn: number; readonly answer: Answer }
+  | { readonly kind: 'bolts'; readonly turn: number; readonly answer: BoltAnswer }
+  /** The end of a question; null where no sheet was asked for. */
+  | { readonly kind: 'answer'; readonly turn: number; readonly answer: Answer | null }

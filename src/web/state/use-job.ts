@@ -1,10 +1,13 @@
 import { startTransition, useCallback, useEffect, useMemo, useRef, useState } from 'react'
-import type { Sheet } from '../../sheet/index.ts'
+import type { BoltSheet, Sheet } from '../../sheet/index.ts'
+import { howOf } from './how-of.ts'
 import { keepEdits, keptEdits } from './kept-edits.ts'
-import type { Answer, Edit, JobRow, Plain, RoundForm, Told } from './messages.ts'
+import type { Answer, BoltAnswer, Edit, JobRow, Plain, RoundForm, Told, Units } from './messages.ts'
+import { momentOf } from './moment-of.ts'
 import { useCalm } from './use-calm.ts'
+import { type RoundHow, withHow } from './with-how.ts'
 import { withTyped } from './with-typed.ts'
-import { type WorkerHand, workerHand } from './worker-hand.ts'
+import { type Question, type WorkerHand, workerHand } from './worker-hand.ts'
 
 /** Long enough to take a burst of letters as one question, short enough not to be felt. */
 const pause = 60
@@ -26,14 +29,6 @@ export interface JobHand {
   type(input: Place & { readonly label: string }, text: string): void
 }
 
-/** How the round that is being read is read. */
-interface RoundHow {
-  readonly settled: boolean
-  readonly proving: boolean
-}
-
-const notYet: RoundHow = { settled: false, proving: false }
-
 /** A job on the page. */
 export interface OpenJob {
   readonly rows: readonly JobRow[]
@@ -53,6 +48,14 @@ export interface OpenJob {
   readonly form: RoundForm | null
   /** The moves that the sheet shows are made already. */
   readonly made: boolean
+  /** The bolt book; null until it is there. */
+  readonly bolts: BoltSheet | null
+  /** The bolt book shown is that of everything that was done. */
+  readonly boltsCurrent: boolean
+  /** What of the edits, by their place, was not taken in. */
+  readonly refused: Told['refused']
+  /** Appends what was done at a joint. */
+  readonly done: (done: Omit<Extract<Edit, { kind: 'done' }>, 'kind' | 'at'>) => void
   readonly how: RoundHow
   setHow(how: RoundHow): void
   taken(): void
@@ -63,22 +66,24 @@ export interface OpenJob {
 
 const nothing: readonly Edit[] = []
 
-/** Holds a job open: its edits kept on this device, its sheet worked out in the worker as the person types. */
-export function useJob(job: string): OpenJob {
+/** Holds a job open: its edits kept on this device, what is shown of it worked out in the worker as the person types. */
+export function useJob(
+  job: string,
+  { units, onBolts }: { readonly units: Units; readonly onBolts: boolean },
+): OpenJob {
   const [rows, setRows] = useState<readonly JobRow[]>([])
   const [byJob, setByJob] = useState<Readonly<Record<string, readonly Edit[]>>>({})
-  const [heard, setHeard] = useState<{ job: string; edits: readonly Edit[]; told: Told } | null>(null)
-  const [answered, setAnswered] = useState<{ job: string; edits: readonly Edit[]; answer: Answer } | null>(
-    null,
-  )
+  const [heard, setHeard] = useState<(Question & { told: Told }) | null>(null)
+  const [answered, setAnswered] = useState<(Question & { answer: Answer }) | null>(null)
+  const [booked, setBooked] = useState<(Question & { answer: BoltAnswer }) | null>(null)
   const [good, setGood] = useState<{ job: string; sheet: Sheet } | null>(null)
   const [broken, setBroken] = useState<Plain | null>(null)
   const [kept, setKept] = useState(true)
-  const [how, setHow] = useState(notYet)
   const worker = useRef<WorkerHand | null>(null)
-  const asked = useRef<readonly Edit[]>(nothing)
+  const sheetOf = useRef('')
   // Only the worker has read the files: until it has said which log a job has, nothing is laid on it.
   const mark = rows.length === 0 ? null : (rows.find((row) => row.id === job)?.mark ?? '')
+  const day = rows.find((row) => row.id === job)?.day ?? null
   const edits = useMemo(
     () => byJob[job] ?? (mark === null ? nothing : keptEdits({ job, mark })),
     [byJob, job, mark],
@@ -87,13 +92,15 @@ export function useJob(job: string): OpenJob {
   useEffect(() => {
     const hand = workerHand({
       jobs: setRows,
-      told: (of, told) => setHeard({ job: of, edits: asked.current, told }),
-      answer: (of, answer) => {
-        const edits = asked.current
+      told: (asked, told) => setHeard({ ...asked, told }),
+      bolts: (asked, answer) => setBooked({ ...asked, answer }),
+      answer: (asked, answer) => {
+        if (!answer) return
+        sheetOf.current = asked.job
         // Drawing a sheet anew gives way to the next letter.
         startTransition(() => {
-          setAnswered({ job: of, edits, answer })
-          if (answer.sheet) setGood({ job: of, sheet: answer.sheet })
+          setAnswered({ ...asked, answer })
+          if (answer.sheet) setGood({ job: asked.job, sheet: answer.sheet })
         })
       },
       broken: (reason) =>
@@ -108,13 +115,12 @@ export function useJob(job: string): OpenJob {
 
   useEffect(() => {
     if (mark === null) return
-    const ask = () => {
-      asked.current = edits
-      worker.current?.ask(job, edits)
-    }
-    const timer = setTimeout(ask, edits.length === 0 ? 0 : pause)
+    // Beside the bolt book the angles are worked out once, for the stages and the title.
+    const ask = () =>
+      worker.current?.ask({ job, edits, units, bolts: onBolts, sheet: !onBolts || sheetOf.current !== job })
+    const timer = setTimeout(ask, edits.length === 0 || onBolts ? 0 : pause)
     return () => clearTimeout(timer)
-  }, [job, edits, mark])
+  }, [job, edits, mark, units, onBolts])
 
   const change = useCallback(
     (next: readonly Edit[]) => {
@@ -124,10 +130,6 @@ export function useJob(job: string): OpenJob {
     },
     [job, mark],
   )
-
-  // How a round was read is said of one job, not of the next that is opened.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the job is what sets it back
-  useEffect(() => setHow(notYet), [job])
 
   // Another tab of the same browser may have the same job open.
   useEffect(() => {
@@ -159,28 +161,38 @@ export function useJob(job: string): OpenJob {
     type: (input, text) => change(withTyped(edits, kind, input, text)),
   })
   const sheet = good?.job === job ? good.sheet : null
+  const book = booked?.job === job ? booked : null
   const open = edits.some(
     (edit, i) => edit.kind === 'typed' && refusedAt(i) !== null && lastIn('typed', edit) === i,
   )
+  const how = howOf(edits)
+  const isNow = <A extends Question>(answer: A | null): answer is A =>
+    answer?.edits === edits && answer.units === units
   return {
     rows,
     sheet,
     edits,
     stale: (calm && open) || (current !== null && current.answer.sheet === null),
-    behind: open || current?.edits !== edits || current.answer.sheet === null,
-    working: current?.edits !== edits,
-    trouble: broken ?? current?.answer.trouble ?? null,
+    behind: open || !isNow(current) || current.answer.sheet === null,
+    working: !isNow(onBolts ? book : current),
+    trouble: broken ?? (onBolts ? book : current)?.answer.trouble ?? null,
     kept,
     hand: handFor('typed'),
     again: handFor('again'),
     form: read?.told.form ?? null,
     made: read?.told.made ?? false,
+    bolts: book?.answer.bolts ?? null,
+    boltsCurrent: isNow(book),
+    refused: read?.edits === edits ? read.told.refused : [],
+    done: (what) => change([...edits, { kind: 'done', at: momentOf(day), ...what }]),
     turned: (done) =>
       change([
         ...edits,
         {
           kind: 'turned',
-          at: new Date().toISOString(),
+          at: momentOf(day),
+          // The button's own words: who presses it says that every joint is final.
+          proving: done.next.act === 'prove',
           // Moves that the log already has as made are not noted a second time.
           moves: (read?.told.made ? [] : done.moves.moves).map(
             ({ adjuster, kind, wheel, side, from, to }) => ({
@@ -195,11 +207,8 @@ export function useJob(job: string): OpenJob {
         },
       ]),
     how,
-    setHow,
-    taken: () => {
-      change([...edits, { kind: 'taken', at: new Date().toISOString(), ...how }])
-      setHow(notYet)
-    },
+    setHow: (next) => change(withHow(edits, next)),
+    taken: () => change([...edits, { kind: 'taken', at: momentOf(day), ...how }]),
     undo: () => change(edits.slice(0, -1)),
     startAgain: () => change(nothing),
   }

@@ -1,8 +1,11 @@
-import type { Answer, Ask, Edit, JobRow, Told, WorkerSays } from './messages.ts'
+import type { Answer, Ask, BoltAnswer, JobRow, Told, WorkerSays } from './messages.ts'
+
+/** A question without its turn. */
+export type Question = Omit<Ask, 'turn'>
 
 /** What the page holds of the worker. */
 export interface WorkerHand {
-  ask(job: string, edits: readonly Edit[]): void
+  ask(question: Question): void
   end(): void
 }
 
@@ -12,8 +15,9 @@ export interface WorkerHand {
  */
 export function workerHand(on: {
   readonly jobs: (rows: readonly JobRow[]) => void
-  readonly told: (job: string, told: Told) => void
-  readonly answer: (job: string, answer: Answer) => void
+  readonly told: (asked: Question, told: Told) => void
+  readonly bolts: (asked: Question, answer: BoltAnswer) => void
+  readonly answer: (asked: Question, answer: Answer | null) => void
   readonly broken: (reason: string) => void
 }): WorkerHand {
   const worker = new Worker(new URL('../sheet.worker.ts', import.meta.url), { type: 'module' })
@@ -26,8 +30,14 @@ export function workerHand(on: {
   }
   worker.onmessage = ({ data }: MessageEvent<WorkerSays>) => {
     if (data.kind === 'jobs') return on.jobs(data.rows)
+    if (data.kind === 'broken') return on.broken(data.reason)
+    const current = !waiting && underWay?.turn === data.turn ? underWay : null
     if (data.kind === 'told') {
-      if (!waiting && underWay?.turn === data.turn) on.told(underWay.job, data.told)
+      if (current) on.told(current, data.told)
+      return
+    }
+    if (data.kind === 'bolts') {
+      if (current) on.bolts(current, data.answer)
       return
     }
     const asked = underWay
@@ -36,13 +46,13 @@ export function workerHand(on: {
       const next = waiting
       waiting = null
       send(next)
-    } else if (asked?.turn === data.turn) on.answer(asked.job, data.answer)
+    } else if (asked?.turn === data.turn) on.answer(asked, data.answer)
   }
   worker.onerror = (event) => on.broken(event.message)
   return {
-    ask(job, edits) {
+    ask(question) {
       turn++
-      const ask = { turn, job, edits }
+      const ask = { turn, ...question }
       if (underWay) waiting = ask
       else send(ask)
     },

@@ -6,6 +6,18 @@ import { endServer, servePage } from './served-page.ts'
 export const patient = { timeout: 20_000 }
 export const desktop = { width: 1440, height: 900 }
 export const phone = { width: 390, height: 844 }
+/** Phone, tablet, desktop: the sizes that every screen is looked at in. */
+export const sizes = [
+  ['phone', 390, 844],
+  ['tablet', 820, 1180],
+  ['desktop', 1440, 900],
+] as const
+/** Day, night and sun glare, as the device asks for them. */
+export const looks = [
+  ['day', { colorScheme: 'light' }],
+  ['night', { colorScheme: 'dark' }],
+  ['glare', { colorScheme: 'light', contrast: 'more' }],
+] as const
 
 interface Opened {
   readonly page: Page
@@ -26,8 +38,11 @@ export async function startPages() {
   const open = async (
     options: Parameters<Browser['newContext']>[0] = { viewport: desktop },
     at = '',
+    /** What must be seen before the page counts as open. */
+    shows = '.reading:visible',
   ): Promise<Opened> => {
     const context = await browser.newContext({ reducedMotion: 'reduce', ...options })
+    context.setDefaultTimeout(patient.timeout)
     const page = await context.newPage()
     const complaints: string[] = []
     const asked: string[] = []
@@ -37,7 +52,7 @@ export async function startPages() {
     page.on('pageerror', (error) => complaints.push(error.message))
     context.on('request', (request) => asked.push(request.url()))
     await page.goto(served.address + at)
-    await page.locator('.reading:visible').first().waitFor()
+    await page.locator(shows).first().waitFor()
     await page.evaluate(() => document.fonts.ready)
     return { page, context, complaints, asked }
   }

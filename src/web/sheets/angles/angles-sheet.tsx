@@ -1,5 +1,4 @@
-import { useState } from 'react'
-import type { Side } from '../../../linkage/index.ts'
+import { lazy, Suspense, useState } from 'react'
 import type { Sheet } from '../../../sheet/index.ts'
 import { useMatch } from '../../drawing/use-match.ts'
 import { usePrinting } from '../../drawing/use-printing.ts'
@@ -12,30 +11,44 @@ import { Heights } from './heights.tsx'
 import { Moves } from './moves.tsx'
 import { ReachMap } from './reach-map.tsx'
 import { Readings } from './readings.tsx'
-import { RoundBlock } from './round-block.tsx'
-import { SideChoice } from './side-choice.tsx'
 import { Troubles } from './troubles.tsx'
+import { WearBlock } from './wear-block.tsx'
+import { WheelChoice } from './wheel-choice.tsx'
+import { wheelOf } from './wheel-of.ts'
+import { wheelOrder } from './wheel-order.ts'
+
+/** Only who has turned something reads again. */
+const RoundBlock = lazy(() => import('./round-block.tsx').then((all) => ({ default: all.RoundBlock })))
 
 /** The wheel to look at first: the one with the most to turn, then the one with the most outside. */
-function firstSide(sheet: Sheet): Side {
-  const weight = (side: Side) =>
-    100 * sheet.moves.moves.filter((move) => move.side === side).length +
-    sheet.readings.filter(({ name, verdict }) => verdict === 'outside' && name.includes(` ${side} `)).length
-  const drawn = sheet.corners.map((corner) => corner.side)
-  return [...drawn].sort((a, b) => weight(b) - weight(a))[0] ?? 'left'
+function firstWheel(sheet: Sheet): string {
+  const weight = (wheel: string) => {
+    const [end = '', side = ''] = wheel.split(' ')
+    const moves = sheet.moves.moves.filter(
+      (move) => move.wheel === `${side} ${end}` || move.wheel === `${end} axle`,
+    )
+    const outside = sheet.readings.filter(
+      ({ name, verdict }) => verdict === 'outside' && name.startsWith(`${wheel} `),
+    )
+    return 100 * moves.length + outside.length
+  }
+  return sheet.corners.map(wheelOf).sort((a, b) => weight(b) - weight(a))[0] ?? 'front left'
 }
 
 /** The Angles sheet: readings, moves, reach map, corner, clamp pose. */
 export function AnglesSheet({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
   const { hand, form } = job
-  const [picked, setPicked] = useState<Side | null>(null)
-  const side = picked ?? firstSide(sheet)
-  const reach = sheet.reach.find((map) => map.side === side)
-  const corner = sheet.corners.find((drawing) => drawing.side === side)
-  const clamp = sheet.clamp.find((block) => block.side === side)
+  const [picked, setPicked] = useState<string | null>(null)
+  const wheel = picked ?? firstWheel(sheet)
+  const ofWheel = (part: Parameters<typeof wheelOf>[0]) => wheelOf(part) === wheel
+  const reach = sheet.reach.find(ofWheel)
+  const corner = sheet.corners.find(ofWheel)
+  const clamp = sheet.clamp.find(ofWheel)
   const narrow = useMatch('(max-width: 1179px)')
   const printing = usePrinting()
-  const sides = [...new Set([...sheet.corners, ...sheet.reach, ...sheet.clamp].map((part) => part.side))]
+  const wheels = [...new Set([...sheet.corners, ...sheet.reach, ...sheet.clamp].map(wheelOf))].sort(
+    (a, b) => wheelOrder(a) - wheelOrder(b),
+  )
   // What comes first: beside each other on a wide screen; what the hand does before all else on a small one.
   const readings = <Readings key="readings" sheet={sheet} hand={hand} narrow={narrow} />
   const answer = (
@@ -46,16 +59,17 @@ export function AnglesSheet({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
   )
   const drawn = (
     <div key="drawn" className="angles-drawn">
-      {sides.length > 1 && <SideChoice sides={sides} side={side} onChoose={setPicked} />}
+      {wheels.length > 1 && <WheelChoice wheels={wheels} wheel={wheel} onChoose={setPicked} />}
       <div className="angles-drawings">
         {reach && <ReachMap reach={reach} readings={sheet.readings} />}
-        {corner && <CornerBlock key={side} corner={corner} />}
+        {corner && <CornerBlock key={wheel} corner={corner} />}
       </div>
     </div>
   )
   const more = (
     <div key="more" className="angles-more">
       <Heights sheet={sheet} hand={hand} />
+      <WearBlock wear={sheet.wear} hand={hand} />
       {clamp && <ClampBlock clamp={clamp} job={sheet.title.job} />}
     </div>
   )
@@ -63,11 +77,13 @@ export function AnglesSheet({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
     <div className="angles">
       <Troubles troubles={sheet.troubles} />
       {form && (
-        <RoundBlock
-          form={form}
-          inputs={[...sheet.readings, ...sheet.heights].flatMap((part) => part.inputs)}
-          job={job}
-        />
+        <Suspense>
+          <RoundBlock
+            form={form}
+            inputs={[...sheet.readings, ...sheet.heights].flatMap((part) => part.inputs)}
+            job={job}
+          />
+        </Suspense>
       )}
       <div className="angles-main">
         {printing

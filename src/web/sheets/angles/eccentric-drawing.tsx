@@ -62,8 +62,10 @@ export function EccentricDrawing({ move }: { move: SheetMove }) {
   return (
     <svg viewBox="-64 -64 128 128" aria-hidden="true">
       <path className="part-centre" d="M-58 0H58M0 -58V58" />
-      {/* The stops that the washer turns between. */}
-      <path className="part-solid" d={`M${-disc - 1.5} -24V24M${disc + 1.5} -24V24`} strokeWidth="3.4" />
+      {/* The stops that the washer turns between; a sleeve has none. */}
+      {move.kind === 'eccentric' && (
+        <path className="part-solid" d={`M${-disc - 1.5} -24V24M${disc + 1.5} -24V24`} strokeWidth="3.4" />
+      )}
       <circle className="part-line" r={disc} />
       {Array.from({ length: 12 }, (_, i) => {
         const clock = (i * Math.PI) / 6

@@ -1,21 +1,15 @@
 import type { SheetMove } from '../../../sheet/index.ts'
 import { Fractions } from '../../drawing/fractions.tsx'
 import { glued } from '../../drawing/glued.ts'
-import { EccentricDrawing } from './eccentric-drawing.tsx'
 import './move-card.css'
-import { RodDrawing } from './rod-drawing.tsx'
-import { ShimDrawing } from './shim-drawing.tsx'
-import { SlotDrawing } from './slot-drawing.tsx'
+import { MoveDrawing } from './move-drawing.tsx'
 
 /** One move: drawn as the part is seen, said as the hand does it. */
 export function MoveCard({ move, made }: { move: SheetMove; made: boolean }) {
   return (
     <li className={`move${made ? ' move-made' : ''}`} data-adjuster={move.adjuster}>
       <div className="move-drawing" aria-hidden="true">
-        {move.kind === 'eccentric' && <EccentricDrawing move={move} />}
-        {move.kind === 'thread' && <RodDrawing move={move} />}
-        {move.kind === 'shims' && <ShimDrawing move={move} />}
-        {move.kind === 'slotted bolt' && <SlotDrawing move={move} />}
+        <MoveDrawing move={move} />
       </div>
       <div>
         <h3>

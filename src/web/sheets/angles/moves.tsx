@@ -45,6 +45,7 @@ export const Moves = memo(function Moves({ moves, made }: { moves: SheetMoves; m
         )}
         .
       </p>
+      {moves.steeringWheel && <p className="moves-wheel">{glued(moves.steeringWheel.sentence)}</p>}
     </section>
   )
 })

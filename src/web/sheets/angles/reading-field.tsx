@@ -6,7 +6,7 @@ import './reading-field.css'
 
 /** The field after this one in the same block; in a round that is read, the next that is still empty. */
 function nextField(field: HTMLInputElement): HTMLInputElement | undefined {
-  const block = field.closest('.round, .reading-panel, .heights')
+  const block = field.closest('.round, .reading-panel, .heights, .wear')
   const fields = [...(block?.querySelectorAll<HTMLInputElement>('.field input') ?? [])].filter(
     (one) => one.offsetParent !== null,
   )

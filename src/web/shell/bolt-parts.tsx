@@ -1,0 +1,28 @@
+import { type ComponentType, lazy } from 'react'
+
+const load = () => import('../sheets/bolts/bolt-door.ts')
+type Parts = Awaited<ReturnType<typeof load>>
+
+/** The bolt book is another part of the page: it is loaded when it is opened. */
+const part = <P,>(pick: (parts: Parts) => ComponentType<P>) =>
+  lazy(() =>
+    load().then(
+      (parts) => ({ default: pick(parts) }),
+      () => ({ default: NotLoaded as ComponentType<P> }),
+    ),
+  )
+
+function NotLoaded() {
+  return (
+    <p className="page-wait">
+      This part of the page could not be loaded. Load the page again; what was typed is kept.
+    </p>
+  )
+}
+
+/** The bolt book, its next strip, and the screen of one joint. */
+export const boltParts = {
+  Sheet: part(({ BoltsSheet }) => BoltsSheet),
+  Next: part(({ BoltsNext }) => BoltsNext),
+  Doing: part(({ DoingStage }) => DoingStage),
+}

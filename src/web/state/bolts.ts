@@ -1,0 +1,1 @@
+export { boltSheetFrom as bolts } from '../../sheet/index.ts'
