@@ -18,6 +18,7 @@ import {
   type TwistBeam,
   twistBeamReadings,
 } from '../../../src/linkage/index.ts'
+import { standardUncertainty } from '../../../src/measure/index.ts'
 import { deg, inDegrees, metre, mm, type Radian, rad } from '../../../src/quantity/index.ts'
 import { law, near, refuses } from '../../support/law.ts'
 import { between, read } from './axle-problem.ts'
@@ -303,13 +304,17 @@ describe('wedges and links of rear axles', () => {
     'AD23 moves of a twist beam take wedges that can be had, and change the exact beam by what was foreseen',
     fc.tuple(hundredths(-2.4, -0.3), hundredths(-0.5, 0.8), hundredths(-2.4, -0.3), hundredths(-0.5, 0.8)),
     (values) => {
-      const setup = beamSetup(wedges(), wedges(deg(0.5), deg(-0.25)))
+      const drive = { heave: mm(12), roll: deg(1.2), drop: rad(0) }
+      const setup = { ...beamSetup(wedges(), wedges(deg(0.5), deg(-0.25))), drive }
+      // hubs 2 · 0.73 m apart and level at design: left wheel up by half of that times sin roll
+      const half = 0.73 * Math.sin(drive.roll)
+      const travel = { left: metre(0.012 + half), right: metre(0.012 - half) }
       const found = moves({ axles: [setup], readings: rearRead(values), limits: rearLimits }, few)
       const still: Moves = { ...found, moves: [] }
       const pose = (of: Moves) =>
         twistBeamReadings(
           { ...(setup.axle as TwistBeam), shim: byHand(setup, standing(setup, of)).shim! },
-          { left: metre(0), right: metre(0) },
+          travel,
         )
       const [was, will] = [pose(still), pose(found)]
       for (const side of sides)
@@ -325,6 +330,33 @@ describe('wedges and links of rear axles', () => {
     },
     { runs: 25 },
   )
+  test('AD13 what comes in pieces or rests in splines is not half a step off; its play counts', () => {
+    const added = (setup: WholeAxleSetup, name: 'rear left camber' | 'front left camber') => {
+      const found = moves({
+        axles: [setup],
+        readings: { [name]: read(name === 'rear left camber' ? -2.2 : 2.1, 0.05, 'a') },
+        limits: {
+          'rear left camber': between(-1.6, -0.8),
+          'front left camber': between(0.4, 1.4),
+        },
+      })
+      expect(found.moves.length).toBe(1)
+      const { now, after: then } = found.foreseen[0]!
+      return {
+        spread: Math.sqrt(standardUncertainty(then) ** 2 - standardUncertainty(now) ** 2),
+        to: found.moves[0]!.to,
+      }
+    }
+    near(added(beamSetup(wedges(), wedges()), 'rear left camber').spread, 0, { abs: 1e-9 })
+    const loose = set([wedge('camber', { play: deg(0.06) }), 0])
+    near(added(beamSetup(loose, wedges()), 'rear left camber').spread, deg(0.06) / Math.sqrt(3), {
+      rel: 1e-3,
+    })
+    // a sleeve that may slip by 6° about its turn: r · sin of the turn · 6° over √3
+    const slack = { ...tipper(), left: set([sleeve({ play: deg(6) }), 0]), right: set(), both: set() }
+    const one = added(slack, 'front left camber')
+    near(one.spread, (deg(0.75) * Math.abs(Math.sin(one.to)) * deg(6)) / Math.sqrt(3), { rel: 0.1 })
+  })
   test('AD23 at another height and lean a wedge still adds its angle, nearly', () => {
     const read = (setup: WholeAxleSetup) =>
       moves(
