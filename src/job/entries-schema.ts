@@ -47,6 +47,8 @@ const moved = z.strictObject({
   from: typedSetting.optional(),
   to: typedSetting.optional(),
   by: typedSetting.optional(),
+  fromClock: typedClock.optional().describe('Where the mark stood before, in place of "from".'),
+  toClock: typedClock.optional().describe('Where the mark was turned to, in place of "to".'),
 })
 
 const correction = z.strictObject({

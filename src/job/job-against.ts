@@ -3,6 +3,7 @@ import { adjustersOf, axleAdjustersOf, type Corner, closestName, type Problem } 
 import type { Kit } from '../kit/index.ts'
 import type { Job } from './entry.ts'
 import { foldJob } from './fold-job.ts'
+import { fromAgainst } from './from-against.ts'
 import type { JobState, Setting } from './job-state.ts'
 import { standOf } from './stand-of.ts'
 import type { WheelName } from './wheel-name.ts'
@@ -126,7 +127,8 @@ function cornerProblems(state: JobState, { front, rear }: Beside): readonly Prob
     const corner = cornerOf(setting.wheel)
     const adjuster =
       corner && [...adjustersOf(corner), ...axleAdjustersOf(corner)].find((a) => a.id === setting.adjuster)
-    if (adjuster) found.push(...settingProblems(state, setting, adjuster))
+    if (adjuster)
+      found.push(...settingProblems(state, setting, adjuster), ...fromAgainst(state, setting.wheel, adjuster))
   }
   return found
 }

@@ -57,6 +57,8 @@ export interface Setting {
   readonly movedBy: number
   /** A move "to" a setting makes that the start, whatever was found. */
   readonly movedTo: number | null
+  /** The same as a clock position of its mark, rad; what it is as a setting the corner model says. */
+  readonly movedToClock?: number | null
   readonly unit: 'rad' | 'm' | 'turn' | null
   /** Found fitted the wrong way round. */
   readonly fitted: 'as drawn' | 'turned round' | null

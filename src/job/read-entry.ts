@@ -40,13 +40,33 @@ export function readEntry(kind: string, data: unknown, path: readonly PropertyKe
   ) as EntryReading
 }
 
-function moveSlips({ to, by }: EntryData<'moved'>, path: readonly PropertyKey[]): readonly Problem[] {
-  if ((to === undefined) !== (by === undefined)) return []
+function moveSlips(
+  { from, fromClock, to, toClock, by }: EntryData<'moved'>,
+  path: readonly PropertyKey[],
+): readonly Problem[] {
+  const said = Object.entries({ to, toClock, by }).flatMap(([name, value]) =>
+    value === undefined ? [] : [name],
+  )
+  const ends: readonly Problem[] =
+    said.length === 1
+      ? []
+      : [
+          {
+            field: fieldPath(path),
+            wrong:
+              said.length === 0
+                ? 'It says neither "to" nor "by".'
+                : `It says both ${said.map((name) => `"${name}"`).join(' and ')}.`,
+            right: 'the new setting under "to" (a clock position under "toClock"), or the change under "by"',
+          },
+        ]
+  if (from === undefined || fromClock === undefined) return ends
   return [
+    ...ends,
     {
       field: fieldPath(path),
-      wrong: to === undefined ? 'It says neither "to" nor "by".' : 'It says both "to" and "by".',
-      right: 'the new setting under "to", or the change under "by"',
+      wrong: 'It says both "from" and "fromClock".',
+      right: 'one of the two',
     },
   ]
 }

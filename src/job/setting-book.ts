@@ -37,7 +37,7 @@ export function withAsFound(
       sentence: `The ${fact.adjuster} of the ${fact.wheel} wheel was found at two places: ${[...rivals, fact].map((e) => `“${saidOf(e)}”`).join(' and ')}.`,
       remedy: 'Decide which is right and correct the other entry; until then its setting is not known.',
     })
-  if (before && (before.movedBy !== 0 || before.movedTo !== null))
+  if (before && wasMoved(before))
     troubles.push({
       entries: [fact.entry],
       sentence: `The ${fact.adjuster} of the ${fact.wheel} wheel had been moved before this as-found mark.`,
@@ -64,7 +64,7 @@ export function withMove(
 ): { readonly book: SettingBook; readonly troubles: readonly Trouble[] } {
   const key = keyOf(fact.wheel, fact.adjuster)
   const before = book.get(key) ?? start(fact.wheel, fact.adjuster)
-  const said = fact.to ?? fact.by!
+  const said = fact.to ?? fact.by ?? { ...fact.toClock!, unit: 'rad' as const }
   const troubles: Trouble[] = []
   const units = new Set([before.unit, fact.from?.unit, said.unit].filter((unit) => unit))
   if (units.size > 1)
@@ -74,8 +74,9 @@ export function withMove(
       remedy: 'Give all its settings in the unit of the adjuster.',
     })
   // Where nothing was marked, the start of the first move is what was found.
-  const untouched = before.asFound === null && before.movedBy === 0 && before.movedTo === null
-  const asFound = untouched && fact.from ? fact.from : before.asFound
+  const untouched = before.asFound === null && !wasMoved(before)
+  const begins = fact.from ?? (fact.fromClock ? { ...fact.fromClock, unit: 'clock' as const } : null)
+  const asFound = untouched && begins ? begins : before.asFound
   const now = nowOf({ ...before, asFound })
   if (fact.from && now !== null && Math.abs(now - fact.from.value) > SAME)
     troubles.push({
@@ -89,10 +90,15 @@ export function withMove(
     unit: before.unit ?? said.unit,
     movedTo: fact.to
       ? fact.to.value
-      : fact.from && before.movedTo === null && now === null
-        ? fact.from.value
-        : before.movedTo,
-    movedBy: fact.to ? 0 : before.movedBy + fact.by!.value,
+      : fact.toClock
+        ? null
+        : fact.from && before.movedTo === null && (before.movedToClock ?? null) === null && now === null
+          ? fact.from.value
+          : before.movedTo,
+    ...(fact.toClock || before.movedToClock !== undefined
+      ? { movedToClock: fact.toClock ? fact.toClock.value : fact.to ? null : before.movedToClock! }
+      : {}),
+    movedBy: fact.by ? before.movedBy + fact.by.value : 0,
   }
   return { book: new Map(book).set(key, setting), troubles }
 }
@@ -120,8 +126,12 @@ const start = (wheel: WheelName, adjuster: string): Setting => ({
   fitted: null,
 })
 
+const wasMoved = ({ movedBy, movedTo, movedToClock }: Setting): boolean =>
+  movedBy !== 0 || movedTo !== null || movedToClock != null
+
 /** Where it stands, in its own unit; null when only a clock position or nothing is known. */
 function nowOf(setting: Setting): number | null {
+  if (setting.movedToClock != null) return null
   const from =
     setting.movedTo ?? (setting.asFound && setting.asFound.unit !== 'clock' ? setting.asFound.value : null)
   return from === null ? null : from + setting.movedBy

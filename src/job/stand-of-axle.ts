@@ -38,14 +38,16 @@ export function standOfAxle({
 
 /** Moves add up in whatever order they were made; a move "to" a place under one name and any under the other do not. */
 function together(one: Setting, other: Setting): Setting | 'two things' {
-  const moved = (setting: Setting) => setting.movedTo !== null || setting.movedBy !== 0
-  if (moved(one) && moved(other) && (one.movedTo !== null || other.movedTo !== null)) return 'two things'
+  const put = ({ movedTo, movedToClock }: Setting) => movedTo !== null || movedToClock != null
+  const moved = (setting: Setting) => put(setting) || setting.movedBy !== 0
+  if (moved(one) && moved(other) && (put(one) || put(other))) return 'two things'
   if (one.asFound && other.asFound && one.asFound.value !== other.asFound.value) return 'two things'
   if (one.unit && other.unit && one.unit !== other.unit) return 'two things'
   return {
     ...one,
     asFound: one.asFound ?? other.asFound,
     movedTo: one.movedTo ?? other.movedTo,
+    movedToClock: one.movedToClock ?? other.movedToClock ?? null,
     movedBy: one.movedBy + other.movedBy,
     unit: one.unit ?? other.unit,
     fitted: one.fitted ?? other.fitted,

@@ -36,14 +36,18 @@ export function standOf({
       drawn.kind === 'eccentric' && said?.fitted ? { ...drawn, fitted: said.fitted } : drawn
     if (said?.unit && said.unit !== settingUnit(adjuster))
       return { adjuster, setting: null, unknown: `The log gives it in ${said.unit}.` }
-    const start = said?.movedTo ?? foundAt(adjuster, said, wheel)
+    const start = said?.movedTo ?? startAt(adjuster, said, wheel)
     if (typeof start === 'string') return { adjuster, setting: null, unknown: start }
     return { adjuster, setting: start + (said?.movedBy ?? 0), unknown: '' }
   })
 }
 
-function foundAt(adjuster: Adjuster, said: Setting | undefined, wheel: WheelName): number | string {
-  const found = said?.asFound
+function startAt(adjuster: Adjuster, said: Setting | undefined, wheel: WheelName): number | string {
+  const clock = said?.movedToClock
+  const found =
+    clock == null
+      ? said?.asFound
+      : { text: 'The place it was turned to', value: clock, unit: 'clock' as const }
   if (!found) return adjuster.kind === 'thread' ? 0 : 'Nobody recorded how it was found, or two marks differ.'
   if (found.unit !== 'clock') return found.value
   if (!isFaced(adjuster)) return `“${found.text}” is a clock position, and it has no face.`
