@@ -143,7 +143,7 @@ describe('the bolt book', () => {
 })
 
 describe('one joint fills the screen', () => {
-  test('WE26 WE27 WE28 a castle nut: run up, floor, slot, pin and second look land in the log, and survive a reload', async () => {
+  test('WE26 WE27 WE28 WE37 a castle nut: run up, floor, slot, pin and second look land in the log, and survive a reload', async () => {
     const { page, context, complaints } = await openUndone()
     expect(await page.locator('.doing-later').textContent()).toBe('Floor reached')
     expect(await page.locator('.doing-later').isDisabled()).toBe(true)
@@ -171,6 +171,8 @@ describe('one joint fills the screen', () => {
       pins: ['new true T'],
       checks: ['another person true C'],
     })
+    // The demo's own day, so that its wrenches are calibrated whenever it is looked at.
+    for (const edit of await keptEdits(page)) expect('at' in edit && edit.at).toMatch(/^2026-03-\d\dT/)
     // Whoever works is still T: the second look did not change hands.
     expect(await page.locator('.doing-tools button').last().textContent()).toContain('T')
     expect(complaints).toEqual([])

@@ -31,7 +31,24 @@ const edits: Edit[] = [
     moves: [{ adjuster: 'a', kind: 'thread', wheel: 'left front', side: 'left', from: 0, to: 0.5 }],
   },
   { kind: 'again', entry: 3, path: 'readings[0]', label: 'rule', text: '440' },
+  { kind: 'how', settled: true, proving: false },
   { kind: 'taken', at: '2026-03-11T08:20:00+01:00', settled: true, proving: false },
+  {
+    kind: 'done',
+    at: '2026-03-11T08:30:00+01:00',
+    wheel: 'front right',
+    joint: 'lower-ball-joint',
+    label: 'Run up',
+    entry: { kind: 'tightened', data: { stage: 'run up', hand: 'T' } },
+  },
+  {
+    kind: 'done',
+    at: '2026-03-11T08:31:00+01:00',
+    wheel: 'front right',
+    joint: 'lower-ball-joint',
+    label: 'Clean',
+    entry: null,
+  },
 ]
 
 test('WE9 every kind of edit comes back as it was kept', () => {
@@ -47,13 +64,20 @@ test('WE9 edits made on another log are not laid on this one', () => {
   expect([textMark(''), textMark('a')]).toEqual(['811c9dc5', 'e40c292c'])
 })
 
-test.each(['{', '3', '[{"kind":"typed"}]', '[{"kind":"else"}]', '[null]'])(
-  'what is no list of edits is not used: %s',
-  (text) => {
-    kept.set('axlewright/1/edits/a/1', text)
-    expect(keptEdits(place)).toEqual([])
-  },
-)
+test.each([
+  '{',
+  '3',
+  '[{"kind":"typed"}]',
+  '[{"kind":"else"}]',
+  '[{"kind":"toString"}]',
+  '[null]',
+  '[{"kind":"how","settled":true}]',
+  '[{"kind":"done","at":"","wheel":"","joint":"","label":"","entry":{"kind":"tightened"}}]',
+  '[{"kind":"done","at":"","wheel":"","joint":"","entry":null}]',
+])('what is no list of edits is not used: %s', (text) => {
+  kept.set('axlewright/1/edits/a/1', text)
+  expect(keptEdits(place)).toEqual([])
+})
 
 test('a device that refuses to keep says so', () => {
   full = true

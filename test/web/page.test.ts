@@ -29,7 +29,7 @@ async function typedRow(page: Page) {
 }
 
 describe('the sheet of the demo job', () => {
-  test.each(['', '#/port-unit-12'])(
+  test.each(['', '#/port-unit-12', '#/port-unit-03'])(
     'WE10 moves, readings, reach map and corner are drawn (%s)',
     async (at) => {
       const { page, context, complaints, asked } = await open(undefined, at)
@@ -53,7 +53,7 @@ describe('the sheet of the demo job', () => {
   )
 
   test('WE15 nothing on the page is a signed or long zero, or not a number', async () => {
-    for (const at of ['', '#/port-unit-12']) {
+    for (const at of ['', '#/port-unit-12', '#/port-unit-03']) {
       const { page, context } = await open(undefined, at)
       await page.getByRole('button', { name: 'Open all' }).click()
       const text = await page.locator('body').textContent()
@@ -63,7 +63,26 @@ describe('the sheet of the demo job', () => {
     }
   })
 
-  test('both demo jobs can be opened from the list, and the address keeps which', async () => {
+  test('WE38 play that was found stands with its spread, its limit and its verdict, and can be typed again', async () => {
+    const { page, context } = await open()
+    const row = page.locator('.wear > li').first()
+    expect(await row.locator('h3').textContent()).toMatch(/ball joint, front right/i)
+    // What the demo's dial read: 1.91, 1.88 and 1.90 mm, against 1.5 mm.
+    const said = (await row.locator('.heights-number').textContent()) ?? ''
+    expect(said).toMatch(/mm ± 0\.\d+ mm/)
+    expect(Number.parseFloat(said)).toBeGreaterThanOrEqual(1.88)
+    expect(Number.parseFloat(said)).toBeLessThanOrEqual(1.91)
+    expect(await row.locator('.heights-verdict').textContent()).toMatch(/^outside/)
+    expect(await row.locator('.verdict-mark').count()).toBe(1)
+    expect(await row.locator('.wear-limits').textContent()).toMatch(/1\.5\d* mm/)
+    await row.locator('input').first().fill('0.05 mm')
+    await row.locator('input').nth(1).fill('0.05 mm')
+    await row.locator('input').nth(2).fill('0.05 mm')
+    await expect.poll(() => row.locator('.heights-verdict').textContent(), patient).toMatch(/^inside/)
+    await context.close()
+  })
+
+  test('every demo job can be opened from the list, and the address keeps which', async () => {
     const { page, context } = await open()
     const first = await page.locator('h1').textContent()
     await page.getByRole('button', { name: 'Jobs' }).click()
@@ -212,7 +231,7 @@ describe('how it looks', () => {
     await context.close()
   })
 
-  test.each(['port-unit-07', 'port-unit-12'])(
+  test.each(['port-unit-07', 'port-unit-12', 'port-unit-03'])(
     'WE11 nothing scrolls sideways at any size, opened or closed (%s)',
     async (job) => {
       const { page, context } = await open({ viewport: desktop }, `#/${job}`)

@@ -24,7 +24,10 @@ const sound: { readonly [K in Edit['kind']]: (edit: Record<string, unknown>) => 
 }
 
 const isEdit = (value: unknown): value is Edit =>
-  isThing(value) && isText(value['kind']) && (sound[value['kind'] as Edit['kind']]?.(value) ?? false)
+  isThing(value) &&
+  isText(value['kind']) &&
+  Object.hasOwn(sound, value['kind']) &&
+  sound[value['kind'] as Edit['kind']](value)
 
 /** The edits of a job that this device keeps; empty when there are none or they cannot be read. */
 export function keptEdits(of: KeptPlace): readonly Edit[] {

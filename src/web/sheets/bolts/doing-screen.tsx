@@ -66,7 +66,10 @@ export function DoingScreen({
       else if (isAnothers(one)) setAsked({ what: 'who', act: one })
       else record(one, hands.now!)
     })
-  const goOn = () => touch(onNext)
+  const goOn = () =>
+    touch(() => {
+      if (job.boltsCurrent) onNext()
+    })
   const forward = ready.filter((one) => !isRetreat(one))
   const over = bolt.done || (forward.length === 0 && later === null)
   useDoingKeys({

@@ -17,7 +17,12 @@ export function ScaleDrawing({ value, unit }: { value: number; unit: string }) {
     (tick) => !large.some((one) => Math.abs(one - tick) < step / 1e6),
   )
   return (
-    <svg viewBox={`0 0 ${width} 112`} role="img" aria-label={`The wrench’s scale, set to ${value} ${unit}.`}>
+    <svg
+      className="doing-scale"
+      viewBox={`0 8 ${width} 96`}
+      role="img"
+      aria-label={`The wrench’s scale, set to ${value} ${unit}.`}
+    >
       <path className="doing-line" d={`M2 ${line}H${width - 2}`} />
       {small.map((tick) => (
         <line key={tick} className="doing-tick" x1={x(tick)} x2={x(tick)} y1={line} y2={line + 9} />
