@@ -74,7 +74,7 @@ describe('the sheet of the demo job', () => {
     expect(Number.parseFloat(said)).toBeLessThanOrEqual(1.91)
     expect(await row.locator('.heights-verdict').textContent()).toMatch(/^outside/)
     expect(await row.locator('.verdict-mark').count()).toBe(1)
-    expect(await row.locator('.wear-limits').textContent()).toMatch(/1\.5\d* mm/)
+    expect(await row.locator('.wear-limits').textContent()).toMatch(/1\.5\d*\s+mm/)
     await row.locator('input').first().fill('0.05 mm')
     await row.locator('input').nth(1).fill('0.05 mm')
     await row.locator('input').nth(2).fill('0.05 mm')

@@ -71,7 +71,7 @@ export function DoingScreen({
       if (job.boltsCurrent) onNext()
     })
   const forward = ready.filter((one) => !isRetreat(one))
-  const over = bolt.done || (forward.length === 0 && later === null)
+  const over = forward.length === 0 && later === null
   useDoingKeys({
     // Where there is a choice, or a way back, no key takes it.
     done: () => {
