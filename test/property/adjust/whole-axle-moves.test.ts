@@ -357,6 +357,30 @@ describe('wedges and links of rear axles', () => {
     const one = added(slack, 'front left camber')
     near(one.spread, (deg(0.75) * Math.abs(Math.sin(one.to)) * deg(6)) / Math.sqrt(3), { rel: 0.1 })
   })
+  test('AD13 a slipping sleeve at an angle: camber by r·sin, caster by r·cos, and of their sum both with their signs', () => {
+    // all four positions 90° apart, from 45°: wherever it ends, sine and cosine are alike in size
+    const splined = sleeve({ play: deg(6), step: deg(90), range: [deg(-135), deg(135)] })
+    const found = moves({
+      axles: [{ ...tipper(), left: set([splined, deg(45)]), right: set(), both: set() }],
+      readings: { 'front left camber': read(2.1, 0.01, 'a'), 'front left caster': read(3.5, 0.01, 'b') },
+      limits: { 'front left camber': between(0.4, 1.4), 'front left caster': between(3, 4) },
+    })
+    expect(found.moves.map(({ to }) => Math.round(inDegrees(rad(to))))).toEqual([135])
+    const effects = found.foreseen.map(({ after: then }) => then.parts.at(-1)!.effect)
+    const one = (deg(0.75) * deg(6)) / Math.sqrt(3)
+    // caster leans the steered knuckle too, a tenth of it
+    near(effects[0]!, -one * Math.sin(deg(135)), { rel: 0.2 })
+    near(effects[1]!, one * Math.cos(deg(135)), { rel: 0.02 })
+  })
+  test('AD26 a sleeve that nobody has looked at stays where the other wheel’s could do it', () => {
+    const found = moves({
+      axles: [tipper(null, 0)],
+      readings: { 'front left camber': read(0.6, 0.05, 'a'), 'front right camber': read(1.3, 0.05, 'b') },
+      limits: { 'front cross camber': between(-0.3, 0.3) },
+    })
+    expect(found.moves.length).toBeGreaterThan(0)
+    expect(found.moves.every(({ side }) => side === 'right')).toBe(true)
+  })
   test('AD23 at another height and lean a wedge still adds its angle, nearly', () => {
     const read = (setup: WholeAxleSetup) =>
       moves(
