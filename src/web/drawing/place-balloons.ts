@@ -16,6 +16,12 @@ function fromLine(p: Spot, [a, b]: readonly [Spot, Spot]): number {
   return apart(p, { x: a.x + t * dx, y: a.y + t * dy })
 }
 
+/** Whether two lines cross between their ends. */
+function cross([a, b]: readonly [Spot, Spot], [c, d]: readonly [Spot, Spot]): boolean {
+  const side = (o: Spot, p: Spot, q: Spot) => Math.sign((p.x - o.x) * (q.y - o.y) - (p.y - o.y) * (q.x - o.x))
+  return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0
+}
+
 /**
  * Places for balloons beside their joints: for each in turn the direction and distance that stay clear of
  * lines, joints, other balloons and the edge, nearest first.
@@ -42,6 +48,9 @@ export function placeBalloons(
         for (const line of lines) cost += Math.max(0, radius + 5 - fromLine(spot, line)) * 3
         // The leader should not run over another balloon.
         for (const other of placed) cost += Math.max(0, radius + 3 - fromLine(other, [joint, spot])) * 10
+        placed.forEach((other, k) => {
+          if (cross([joint, spot], [joints[k]!, other])) cost += 60
+        })
         if (cost < least) {
           least = cost
           best = spot
