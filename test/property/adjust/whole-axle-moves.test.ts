@@ -372,6 +372,14 @@ describe('wedges and links of rear axles', () => {
     near(effects[0]!, -one * Math.sin(deg(135)), { rel: 0.2 })
     near(effects[1]!, one * Math.cos(deg(135)), { rel: 0.02 })
   })
+  test('AD26 toe that is out of reach is said to be, whether or not a sleeve has been looked at', () => {
+    const found = moves({
+      axles: [{ ...tipper(null, 0), both: set() }],
+      readings: readings([0.9, 3.7, 0.6, 0.9, 3.7, 0.6]),
+      limits: { 'front total toe': between(0, 0.3) },
+    })
+    expect(found.outOfReach.map(({ reading }) => reading)).toEqual(['front total toe'])
+  })
   test('AD26 a sleeve that nobody has looked at stays where the other wheel’s could do it', () => {
     const found = moves({
       axles: [tipper(null, 0)],
