@@ -102,7 +102,7 @@ function solved(columns: readonly (readonly number[])[], right: readonly number[
 }
 
 /** One end of a straight-ahead solid axle that does not move: kingpin, wheel, and where its rods take hold. */
-export interface PinnedWheel {
+interface PinnedWheel {
   readonly side: 1 | -1
   readonly lower: Vector
   readonly upper: Vector
