@@ -10,7 +10,7 @@ const jobs = demoFiles().then(library)
 
 self.onmessage = async ({ data: ask }: MessageEvent<Ask>) => {
   const { turn } = ask
-  const { told, sheet, bolts } = answer(await jobs, ask)
+  const { told, sheet, bolts } = await answer(await jobs, ask)
   say({ kind: 'told', turn, told })
   if (ask.bolts) say({ kind: 'bolts', turn, answer: await bolts() })
   say({ kind: 'answer', turn, answer: ask.sheet ? sheet() : null })

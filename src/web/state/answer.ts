@@ -1,9 +1,10 @@
 import type { Job } from '../../job/index.ts'
 import { metricUnits, Refusal, usUnits } from '../../quantity/index.ts'
 import { type Sheet, type SheetSources, sheetFrom } from '../../sheet/index.ts'
-import { buildJob } from './build-job.ts'
+import type { BuiltJob } from './build-job.ts'
+import { isMade } from './is-made.ts'
 import type { LibraryJob } from './library.ts'
-import type { Answer, Ask, BoltAnswer, JobRow, Plain, Told, Units } from './messages.ts'
+import type { Answer, Ask, BoltAnswer, Edit, JobRow, Plain, Told, Units } from './messages.ts'
 import { momentOf } from './moment-of.ts'
 import { textMark } from './text-mark.ts'
 
@@ -41,7 +42,10 @@ const knownMost = 8
 const choices = { metric: metricUnits, US: usUnits }
 
 /** Reads the edits of a job. */
-export function answer(jobs: readonly LibraryJob[], { job: id, edits, units }: Ask): Answering {
+export async function answer(
+  jobs: readonly LibraryJob[],
+  { job: id, edits, units }: Ask,
+): Promise<Answering> {
   const found = jobs.find((job) => job.id === id)
   if (!found)
     return nothingOf({
@@ -49,7 +53,7 @@ export function answer(jobs: readonly LibraryJob[], { job: id, edits, units }: A
       remedy: 'Choose one under Jobs.',
     })
   try {
-    const { job, refused, made, form } = buildJob(found.job, edits)
+    const { job, refused, made, form } = await built(found.job, edits)
     const sources = { ...found, job }
     return {
       told: { refused, made, form },
@@ -59,6 +63,13 @@ export function answer(jobs: readonly LibraryJob[], { job: id, edits, units }: A
   } catch (error) {
     return nothingOf(plain(error))
   }
+}
+
+/** The part that lays edits on a job is loaded with the first edit. */
+async function built(job: Job, edits: readonly Edit[]): Promise<BuiltJob> {
+  if (edits.length === 0) return { job, refused: [], made: isMade(job), form: null }
+  const { buildJob } = await import('./build-job.ts')
+  return buildJob(job, edits)
 }
 
 const nothingOf = (trouble: Plain): Answering => ({

@@ -1,5 +1,6 @@
 import { foldJob, type Job, readJob, withCorrection, writeJob } from '../../job/index.ts'
 import { entriesOfMoves } from './entries-of-moves.ts'
+import { isMade } from './is-made.ts'
 import type { Edit, Plain, RoundForm } from './messages.ts'
 import { type PendingRound, pendingRound, roundForm, takenRound } from './pending-round.ts'
 
@@ -51,9 +52,7 @@ export function buildJob(file: Job, edits: readonly Edit[]): BuiltJob {
       } else refused.push({ edit: i, ...plainOf(next.problems[0]!) })
     }
   })
-  // A round without readings is not yet one to go by.
-  const last = foldJob(job.entries).rounds.findLast(({ readings }) => readings.length > 0)
-  return { job, refused, made: (last?.moves.length ?? 0) > 0, form: pending && roundForm(pending) }
+  return { job, refused, made: isMade(job), form: pending && roundForm(pending) }
 }
 
 /** A problem of a field, said to a person who sees the field. */
