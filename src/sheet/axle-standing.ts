@@ -17,7 +17,7 @@ import { type Metre, metre, rad } from '../quantity/index.ts'
 const sides = ['left', 'right'] as const
 
 /** What the adjusters of a whole axle do to it as they stand; those of unknown setting do nothing. */
-export function axleSettingsStanding(setup: WholeAxleSetup): AxleSettings {
+function axleSettingsStanding(setup: WholeAxleSetup): AxleSettings {
   const known = ({ adjusters, settings }: AdjusterSet) =>
     adjusters.flatMap((adjuster) => {
       const setting = settings[adjuster.id]

@@ -10,7 +10,7 @@ import {
   inspectionLimitsFor,
   type Jurisdiction,
 } from '../spec/index.ts'
-import type { HeldLimit } from './wear-of-sheet.ts'
+import type { HeldLimit } from './held-limit.ts'
 
 /**
  * The public inspection rules that speak of a play, where the kit says whose rules apply: play of the steering at the

@@ -3,9 +3,10 @@ import { jointLetters } from '../corner/index.ts'
 import { playReading } from '../gauge/index.ts'
 import type { JobState, PlayFact } from '../job/index.ts'
 import { wheelPlace } from '../job/index.ts'
-import { instrumentsOf, type WearLimit, wearLimitsFor } from '../kit/index.ts'
+import { instrumentsOf, wearLimitsFor } from '../kit/index.ts'
 import { decide, type Measured, propagate } from '../measure/index.ts'
-import { formatChance, formatLength, type Metre, Refusal, type UnitChoice } from '../quantity/index.ts'
+import { formatChance, formatLength, Refusal, type UnitChoice } from '../quantity/index.ts'
+import type { HeldLimit } from './held-limit.ts'
 import { publicWearLimits } from './public-wear-limits.ts'
 import type { SheetWear } from './sheet.ts'
 import { sheetNumber } from './sheet-number.ts'
@@ -48,13 +49,6 @@ export function sheetWear(
     }
   }
   return { rows, troubles }
-}
-
-/** A limit, and what is held against it; a rule without a number has none. */
-export type HeldLimit = Omit<WearLimit, 'limit'> & {
-  readonly limit: Metre | null
-  /** The play as this limit measures it. */
-  readonly of: Measured
 }
 
 function row(one: {

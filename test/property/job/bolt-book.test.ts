@@ -664,6 +664,13 @@ test('JO28 a stated torque is met by the nearest mark of the wrench that made it
   expect(at({ torque: '69.5 N·m', wrench: 'long-wrench' })).toEqual(['final'])
   expect(at({ torque: '71 N·m', wrench: 'long-wrench' })).toEqual(['run up', 'value'])
   expect(at({ torque: '70.5 N·m', wrench: 'short-wrench' })).toEqual(['run up', 'value'])
+  // A range has its own ends; no mark widens them.
+  const under = tightened(bolt, 'final', {
+    torque: '179.6 N·m',
+    position: ['at ride height'],
+    wrench: 'long-wrench',
+  })
+  expect(said([height, under], bolt)[1]).toBe('value')
 })
 
 test('JO28 hand snug and what only snaps in ask for no value', () => {

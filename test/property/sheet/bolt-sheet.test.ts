@@ -189,6 +189,25 @@ describe('SH14 one wrench, one scale', () => {
     expect(none).toMatchObject({ with: '', blocked: [] })
     expect(none.figures[0]).toMatchObject({ value: '105', atFastener: 'at the nut' })
   })
+  test('SH14 a wrench that reaches the floor and not the ceiling is none for a castle nut', () => {
+    const log = [opened(ball), ...heights]
+    const { wrenches } = demo('port-kit.kit.json') as { wrenches: Record<string, Data> }
+    const low = {
+      ...wrenches['long-wrench'],
+      name: 'wrench 4',
+      accuracy: '1 %',
+      range: ['60 N·m', '125 N·m'],
+    }
+    const kit = { wrenches: { ...wrenches, fourth: low } }
+    expect(boltOf(boltSheetFrom(changed('07', { log, kit })), ball).doing.with).toContain(
+      'long clicking wrench',
+    )
+    // Alone it is taken with the adapter that reaches further; without one there is none.
+    const only = (more: Data) =>
+      boltOf(boltSheetFrom(changed('07', { log, kit: { wrenches: { fourth: low }, ...more } })), ball).doing
+    expect(only({}).with).toContain('wrench 4 with open crowfoot')
+    expect(only({ adapters: {} }).blocked.join(' ')).toContain('wrench 4')
+  })
   test('SH14 without a wrench the value is in the units of the person', () => {
     const sources = { ...changed('07', { log: [opened(ball), ...heights] }), kit: null }
     const us = boltSheetFrom(sources, { units: { ...unitsUs } })
@@ -280,6 +299,13 @@ describe('SH15 what may not be done yet cannot be said', () => {
       'Second look by the same person, later: passed',
       'Second look: not passed',
     ])
+  })
+  test('SH15 a pin needs no wrench: it goes in where nothing may be tightened', () => {
+    const nut = entry('tightened', { ...fl, joint: ball, stage: 'final', torque: '110 N·m', hand: 'T' })
+    const sources = changed('07', { log: [...heights, nut] })
+    const bolt = boltOf(boltSheetFrom(sources, { today: '2027-01-01' }), ball)
+    expect(bolt.doing.blocked.length).toBeGreaterThan(0)
+    expect(ready(bolt)).toEqual(['Pin in, legs bent'])
   })
   test('SH15 a torque that a wrench cannot hold says so; a deviation holds until it is put right', () => {
     const log = [opened(ball), entry('deviation', { ...fl, joint: ball, what: 'stud spins' }), ...heights]

@@ -79,6 +79,8 @@ describe('SH19 play is held against its limit, and the dial’s spread is in the
     // 49 CFR 570.7(b): not more than 1/4 in at the tread; the tyre's radius of 331 mm against a dial at 318 mm.
     expect(rod('5.5 mm').verdict).toBe('inside')
     expect(rod('6.5 mm').verdict).toBe('outside')
+    // 6.2 mm at the dial is 6.45 mm at the tread: past 6.35 mm only there.
+    expect(rod('6.2 mm').verdict).toBe('outside')
     expect(rod('6.5 mm').limits[0]).toMatchObject({ whose: 'the inspection', jurisdiction: 'US' })
     expect(rod('6.5 mm').limits[0]!.source).toContain('49 CFR 570')
     // A rule in words has no number and decides nothing by itself.

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import { type Corner, readCorner } from '../../../src/corner/index.ts'
+import { type Corner, readCorner, wholeAxlePoints } from '../../../src/corner/index.ts'
 import type { Entry } from '../../../src/job/index.ts'
+import { type TwistBeam, twistBeamReadings } from '../../../src/linkage/index.ts'
+import { metre } from '../../../src/quantity/index.ts'
 import { type Sheet, type SheetSources, sheetFrom } from '../../../src/sheet/index.ts'
 import { demoSources } from '../../support/demo-sources.ts'
 import { demo } from '../corner/demo.ts'
@@ -93,9 +95,35 @@ describe('SH17 a whole axle is read, drawn and moved as one', () => {
     const made = sheetFrom({ ...sources, job: { ...sources.job, entries } })
     const camber = made.readings.find(({ name }) => name === 'rear left camber')!
     expect(camber.atSheetHeight).not.toBeNull()
-    // A trailing arm that hangs lower at its wheel than at its pivot: in bump the wheel is less negative or the same.
-    expect(Math.abs(camber.atSheetHeight!.value - camber.value)).toBeLessThan(0.01)
+    // The linkage's own change of camber from 20 mm of bump, where it was read, to the design height.
+    const points = wholeAxlePoints(beam) as TwistBeam
+    const at = (bump: number) =>
+      twistBeamReadings(points, { left: metre(bump), right: metre(bump) }).left.camber
+    const wanted = rear.preferred.value
+    const change = at(beam.rideHeight!.at - wanted) - at(beam.rideHeight!.at - 0.362)
+    expect(Math.abs(change)).toBeGreaterThan(1e-5)
+    expect(camber.atSheetHeight!.value - camber.value).toBeCloseTo(change, 5)
+    // The damper's lower end goes up with the wheel.
+    const drawn = made.corners.find(({ title }) => title === 'Left rear, from its points')!
+    const foot = (figure: typeof drawn.ride) => figure.strokes.find(({ part }) => part === 'damper')!.to[2]
+    expect(foot(drawn.present!)).toBeGreaterThan(foot(drawn.ride) + 0.005)
   })
+})
+
+test('SH17 a wedge turns the wheel the way it says', () => {
+  const sources = withRear('12', beam)
+  const wedge = entry('as found', { adjuster: 'toe-wedge', wheel: 'rear left', setting: '0.25°' })
+  const toe = (log: readonly Entry[]) => {
+    const { corners } = sheetFrom({ ...sources, job: { ...sources.job, entries: log } })
+    const [x, y] = corners.find(({ title }) => title === 'Left rear, from its points')!.present!.wheel
+      .spinAxis
+    return Math.atan2(x, y)
+  }
+  const log = sources.job.entries
+  const first = log.findIndex(({ kind }) => kind === 'round')
+  // Front of the wheel inward is positive: its axis turns forward on the left.
+  const change = toe([...log.slice(0, first), wedge, ...log.slice(first)]) - toe(log)
+  expect((change * 180) / Math.PI).toBeCloseTo(0.25, 3)
 })
 
 describe('SH18 a solid front axle has its moves', () => {
@@ -132,6 +160,9 @@ describe('SH18 a solid front axle has its moves', () => {
     for (const [adjuster, wheel] of moved)
       expect(wheel).toMatch(adjuster === 'kingpin-sleeve' ? /(left|right) front/ : /front axle/)
     expect(moved.some(([adjuster]) => adjuster !== 'kingpin-sleeve')).toBe(true)
+    // Toe is set with the steering wheel centred and held; camber and caster are not.
+    for (const { adjuster, how } of sheet.moves.moves)
+      expect(how.includes('centre the steering wheel')).toBe(adjuster !== 'kingpin-sleeve')
   })
 
   test('SH18 the reach of a sleeve is a circle of its tilt about the middle, and the reading lies on it', () => {
