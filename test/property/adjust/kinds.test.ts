@@ -255,6 +255,9 @@ describe('hands of slides, plates, sleeves and rods of an axle', () => {
       how: 'turn the sleeve clockwise: its top goes to the rear',
       seenFrom: 'seen from the left',
     })
+    expect(handOf(dragLink({ rightSide: 'mirrored thread' }), 'both', { from: 0, to: 1 }).looks).toBe(
+      'clockwise',
+    )
     expect(handOf(tieRod(), 'right', { from: 0, to: 1 }).seenFrom).toBe('seen from outside')
     expect(handOf(tieRod({ seenFrom: 'inside' }), 'left', { from: 0, to: 1 }).seenFrom).toBe(
       'seen from inside',

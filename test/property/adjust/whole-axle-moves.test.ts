@@ -372,6 +372,23 @@ describe('wedges and links of rear axles', () => {
     near(effects[0]!, -one * Math.sin(deg(135)), { rel: 0.2 })
     near(effects[1]!, one * Math.cos(deg(135)), { rel: 0.02 })
   })
+  test('AD26 a sleeve that nobody has looked at is not turned from where it is only thought to stand', () => {
+    const found = moves({
+      axles: [tipper(null, 0)],
+      readings: { 'front left camber': read(1.3, 0.05, 'a'), 'front right camber': read(0.6, 0.05, 'b') },
+      limits: { 'front cross camber': between(-0.3, 0.3) },
+    })
+    expect(found.moves).toEqual([])
+    expect(found.readFirst.map(({ side }) => side)).toEqual(['left'])
+  })
+  test('AD24 a drag link alone does not mend total toe', () => {
+    const found = moves({
+      axles: [{ ...tipper(0, 0), both: set([dragLink(), 0]) }],
+      readings: readings([0.9, 3.7, 0.3, 0.9, 3.7, 0.25]),
+      limits: { 'front total toe': between(0, 0.5) },
+    })
+    expect(found.moves.filter(({ adjuster }) => adjuster.id === 'drag link')).toEqual([])
+  })
   test('AD26 toe that is out of reach is said to be, whether or not a sleeve has been looked at', () => {
     const found = moves({
       axles: [{ ...tipper(null, 0), both: set() }],
@@ -388,6 +405,17 @@ describe('wedges and links of rear axles', () => {
     })
     expect(found.moves.length).toBeGreaterThan(0)
     expect(found.moves.every(({ side }) => side === 'right')).toBe(true)
+  })
+  test('AD26 a wedge that nobody has seen is named, not swapped', () => {
+    const found = moves({
+      axles: [beamSetup(wedges(null), wedges())],
+      readings: rearRead([-2.2, 0.1, -1.3, 0.1]),
+      limits: { 'rear left camber': between(-1.6, -0.8) },
+    })
+    expect(found.moves).toEqual([])
+    expect(found.readFirst.map(({ side, adjuster }) => `${side} ${adjuster.id}`)).toEqual([
+      'left camber wedge',
+    ])
   })
   test('AD23 at another height and lean a wedge still adds its angle, nearly', () => {
     const read = (setup: WholeAxleSetup) =>
