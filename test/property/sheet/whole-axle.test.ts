@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest'
 import { type Corner, readCorner, wholeAxlePoints } from '../../../src/corner/index.ts'
-import type { Entry } from '../../../src/job/index.ts'
+import { type Entry, readJob } from '../../../src/job/index.ts'
+import { readKit } from '../../../src/kit/index.ts'
 import { type TwistBeam, twistBeamReadings } from '../../../src/linkage/index.ts'
 import { metre } from '../../../src/quantity/index.ts'
 import { type Sheet, type SheetSources, sheetFrom } from '../../../src/sheet/index.ts'
+import { readSpec } from '../../../src/spec/index.ts'
 import { demoSources } from '../../support/demo-sources.ts'
 import { demo } from '../corner/demo.ts'
 
@@ -205,5 +207,34 @@ describe('SH18 a solid front axle has its moves', () => {
     }
     expect(parts('left')).toContain('drag link')
     expect(parts('right')).not.toContain('drag link')
+  })
+})
+
+describe('SH18 the demo tipper', () => {
+  const folder = 'port-unit-03/port-unit-03'
+  const sheet = sheetFrom({
+    job: whole(readJob(demo(`${folder}.job.json`))),
+    corners: { front: tipper, rear: null },
+    spec: whole(readSpec(demo(`${folder}.spec.json`))),
+    kit: whole(readKit(demo('port-kit.kit.json'))),
+  })
+  test('SH18 has a full sheet: moves of sleeve, tie rod and drag link, maps, drawing, heights, and no trouble', () => {
+    expect(sheet.troubles).toEqual([])
+    expect(sheet.unread).toEqual([])
+    expect(sheet.moves.moves.map(({ adjuster, wheel }) => `${adjuster}, ${wheel}`)).toEqual([
+      'kingpin-sleeve, right front',
+      'tie-rod, front axle',
+      'drag-link, front axle',
+    ])
+    expect(sheet.moves.insideAfter).toBeGreaterThan(sheet.moves.insideNow)
+    expect(sheet.reach.map(({ side }) => side)).toEqual(['left', 'right'])
+    expect(sheet.clamp.every(({ raise }) => raise !== null)).toBe(true)
+    // The steering wheel comes nearer to its middle by them.
+    const { now, after } = sheet.moves.steeringWheel!
+    expect(Math.abs(after.value)).toBeLessThan(Math.abs(now.value) / 2)
+    expect(sheet.wear.map(({ verdict, since }) => [verdict, since])).toEqual([
+      ['outside', 'renewed'],
+      ['inside', null],
+    ])
   })
 })
