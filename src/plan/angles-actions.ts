@@ -1,0 +1,227 @@
+import type { Action, Need } from './action.ts'
+import { aftercareActions } from './aftercare-actions.ts'
+import type { AxleName, JointNode } from './assembly.ts'
+import type { Choice } from './choice.ts'
+import { closingActions } from './closing-actions.ts'
+import type { Consequence } from './consequence.ts'
+import { hasPin } from './has-pin.ts'
+import { undoingActions } from './joint-actions.ts'
+import { keys } from './keys.ts'
+import { needsMark } from './needs-mark.ts'
+import { steeringTurner } from './steering-turner.ts'
+import { supportActions } from './support-actions.ts'
+import { whereOf } from './where-of.ts'
+import type { Work } from './work.ts'
+
+/**
+ * What is done once the vehicle stands on its wheels again: settled, bush bolts final at ride height, angles read and
+ * set, rear before front, camber and caster before toe, what holds an adjuster final after the last move, lock nuts
+ * after toe, and the proving reading after all of them.
+ *
+ * @param later joints that are not final yet
+ * @source common practice, no source
+ */
+export function anglesActions(
+  work: Work,
+  choice: Choice,
+  later: readonly JointNode[],
+  follows: readonly Consequence[],
+): readonly Action[] {
+  const { assembly } = work
+  const care = aftercareActions(assembly.axles)
+  const support = supportActions(assembly.axles)
+  const read = [...assembly.axles]
+    .sort((a, b) => (a === b ? 0 : a === 'rear' ? -1 : 1))
+    .filter((axle) => follows.some((one) => one.kind === 'angles' && one.axle === axle))
+  const done = (joint: JointNode) =>
+    joint.final === 'on the ground' ||
+    (joint.final === 'at ride height' && !joint.adjusts && choice.raised.has(whereOf(joint)))
+  const open = later.filter((joint) => !done(joint))
+  if (open.length === 0 && read.length === 0) return []
+  const first = open.filter((joint) => !joint.adjusts)
+  const held = open.filter((joint) => joint.adjusts)
+  const toes = Object.values(assembly.adjusters)
+    .filter((one) => one.sets === 'toe' && read.includes(one.axle))
+    .flatMap(({ joints }) => joints.map((id) => assembly.joints[id]!))
+    .filter(({ adjusts }) => adjusts)
+  const onRamps = [...open, ...toes].some(
+    ({ place, final }) => place === 'under' && final === 'at ride height',
+  )
+
+  const actions: Action[] = [care.settle(assembly.axles, 1, wheelsTight(work))]
+  if (onRamps) actions.push(support.ontoRamps())
+  const steering = steeringTurner(assembly.axles, 'ride', (action) => actions.push(action))
+  const finish = (joint: JointNode) => {
+    steering.for(joint)
+    const acts = closingActions(work, joint)
+    actions.push(acts.final('on its wheels'))
+    if (hasPin(joint)) actions.push(acts.pin())
+    if (joint.red) actions.push(acts.check())
+  }
+  for (const joint of first) finish(joint)
+  steering.to('straight')
+
+  const finals: readonly Need[] = [...work.open, ...work.bench]
+    .filter((id) => !assembly.joints[id]!.adjusts)
+    .map((id) => ({
+      key: keys.joint(id),
+      is: ['final', 'checked'],
+      why: 'an open joint reads wrong',
+      rule: 'I17',
+    }))
+  let previous: AxleName | null = null
+  for (const axle of read) {
+    const after: readonly Need[] = previous
+      ? [{ key: keys.toe(previous), is: ['set'], why: 'rear before front', rule: 'I17' }]
+      : []
+    setAxle(work, axle, {
+      after,
+      finals,
+      held: held.filter((joint) => joint.axle === axle),
+      actions,
+      steering,
+    })
+    previous = axle
+  }
+  const left = held.filter(({ axle }) => !read.includes(axle))
+  for (const joint of left) finish(joint)
+  steering.to('straight')
+  if (onRamps) actions.push(support.offRamps())
+  if (read.length > 0) {
+    actions.push(care.settle(assembly.axles, 2, allFinal(work, actions)))
+    for (const axle of read) actions.push(care.read(axle, 'proving', allFinal(work, actions)))
+  }
+  return actions
+}
+
+/** Reads one axle, sets it, and makes final what holds its adjusters. */
+function setAxle(
+  work: Work,
+  axle: AxleName,
+  {
+    after,
+    finals,
+    held,
+    actions,
+    steering,
+  }: {
+    readonly after: readonly Need[]
+    readonly finals: readonly Need[]
+    readonly held: readonly JointNode[]
+    readonly actions: Action[]
+    readonly steering: ReturnType<typeof steeringTurner>
+  },
+): void {
+  const { assembly } = work
+  const care = aftercareActions(assembly.axles)
+  const adjusters = Object.values(assembly.adjusters).filter((one) => one.axle === axle)
+  const isToe = (joint: JointNode) =>
+    adjusters.some((one) => one.sets === 'toe' && one.joints.includes(joint.id))
+  const leans = held.filter((joint) => !isToe(joint))
+  const toes = adjusters
+    .filter(({ sets }) => sets === 'toe')
+    .flatMap(({ joints }) => joints)
+    .map((id) => assembly.joints[id]!)
+    .filter(({ adjusts }) => adjusts)
+  const marked = new Set([...work.open, ...work.bench])
+  actions.push(care.read(axle, 'provisional', [...finals, ...after]))
+  const needed = (joints: readonly JointNode[]): readonly Need[] =>
+    joints.map((joint) => ({
+      key: keys.mark(joint.id),
+      is: ['recorded', 'recorded, body side too'],
+      why: 'how it was is lost once it moves',
+      rule: 'I15',
+    }))
+  if (leans.length > 0)
+    actions.push(
+      care.setCamberAndCaster(
+        axle,
+        leans.map((joint) => ({
+          key: keys.joint(joint.id),
+          is: ['run up'],
+          why: 'nipped up, so that it moves',
+        })),
+        Object.fromEntries(
+          leans
+            .flatMap((joint) => adjusters.filter((one) => one.joints.includes(joint.id)))
+            .map(({ id }) => [keys.adjuster(id), 'set']),
+        ),
+        leans.some(({ place }) => place === 'under') ? 'under' : 'at the wheel',
+      ),
+    )
+  if (toes.length > 0 || adjusters.length > 0) {
+    const untouched = toes.filter(({ id }) => !marked.has(id))
+    for (const joint of untouched)
+      if (needsMark(joint)) {
+        const mark = undoingActions(work, joint).mark()
+        actions.push({ ...mark, needs: [] })
+      }
+    if (toes.length > 0) {
+      actions.push(
+        care.setToe(
+          axle,
+          [
+            ...needed(untouched),
+            ...(leans.length > 0
+              ? [
+                  {
+                    key: keys.camberAndCaster(axle),
+                    is: ['set'],
+                    why: 'camber and caster move toe',
+                    rule: 'I17' as const,
+                  },
+                ]
+              : []),
+            { key: keys.steering, is: ['straight'], why: 'the steering wheel is straight and held' },
+          ],
+          {
+            ...Object.fromEntries(toes.map(({ id }) => [keys.joint(id), 'run up'])),
+            ...Object.fromEntries(
+              untouched
+                .filter(({ file }) => file.reuse === 'new')
+                .map(({ id }) => [keys.fastener(id), 'new']),
+            ),
+            ...Object.fromEntries(
+              toes
+                .flatMap((joint) => adjusters.filter((one) => one.joints.includes(joint.id)))
+                .map(({ id }) => [keys.adjuster(id), 'set']),
+            ),
+          },
+          toes.some(({ place }) => place === 'under') ? 'under' : 'at the wheel',
+        ),
+      )
+    }
+  }
+  for (const joint of [...leans, ...toes]) {
+    if (isToe(joint)) steering.to('straight')
+    else steering.for(joint)
+    const acts = closingActions(work, joint)
+    const final = acts.final('on its wheels')
+    const after: readonly Need[] = isToe(joint) || toes.length === 0 ? [] : lastMove(axle)
+    actions.push({ ...final, needs: [...final.needs, ...after] })
+    if (hasPin(joint)) actions.push(acts.pin())
+    if (joint.red) actions.push(acts.check())
+  }
+  steering.to('straight')
+}
+
+const lastMove = (axle: AxleName): readonly Need[] => [
+  { key: keys.toe(axle), is: ['set'], why: 'toe is the last move', rule: 'I7' },
+]
+/** Wheel nuts are final before the vehicle rolls. */
+const wheelsTight = ({ assembly, open }: Work): readonly Need[] =>
+  [...open]
+    .filter((id) => assembly.joints[id]!.final === 'on the ground')
+    .map((id) => ({ key: keys.joint(id), is: ['final', 'checked'], why: 'it rolls on them' }))
+
+/** Every joint that was touched is final. */
+function allFinal(work: Work, actions: readonly Action[]): readonly Need[] {
+  const set = actions.flatMap(({ effects }) => Object.keys(effects)).filter((key) => key.startsWith('joint '))
+  const touched = [...work.open, ...work.bench].map(keys.joint)
+  return [...new Set([...touched, ...set])].map((key) => ({
+    key,
+    is: ['final', 'checked'],
+    why: 'only what is read after the last joint is final counts',
+    rule: 'I17',
+  }))
+}

@@ -1,0 +1,89 @@
+import type { Assembly, StandIn } from './assembly.ts'
+import type { Choice } from './choice.ts'
+import { hasPin } from './has-pin.ts'
+import { jointHabits } from './joint-habits.ts'
+import { meanMinutes } from './mean-minutes.ts'
+import { needsMark } from './needs-mark.ts'
+import type { ThreePoint } from './three-point.ts'
+import { usualMinutes } from './usual-minutes.ts'
+
+const standInMinutes: Readonly<Record<StandIn, readonly ThreePoint[]>> = {
+  'jack under the arm': [usualMinutes['jack under arm'], usualMinutes['jack away']],
+  'spring compressor': [usualMinutes.compress, usualMinutes['release compressor']],
+  'axle on stands': [usualMinutes['axle on stands'], usualMinutes['axle off stands']],
+  'torsion bar unwound': [usualMinutes.unwind, usualMinutes.wind],
+  'air let out': [usualMinutes.deflate, usualMinutes['let air in']],
+}
+/** What borrowing a tool costs that the kit lacks. @source from memory */
+const borrowMinutes = 20
+
+/**
+ * What a choice costs in minutes of hands: each joint open and closed, parts off and on, energy held and let down.
+ * Expected minutes, the risk of a seized joint with its chance. More in a choice never costs less.
+ *
+ * @param lacks stand-ins whose tool the kit lacks
+ * @returns prices of choices; what each joint costs is reckoned once
+ * @source own derivation: docs/methods/plan.md
+ */
+export function choiceMinutes(
+  assembly: Assembly,
+  lacks: readonly StandIn[] = [],
+): (choice: Omit<Choice, 'why'>) => number {
+  const joints = Object.values(assembly.joints)
+  const vehicle = new Map(joints.map(({ id }) => [id, jointMinutes(assembly, id, false)]))
+  const bench = new Map(joints.map(({ id }) => [id, jointMinutes(assembly, id, true)]))
+  const once = new Map(assembly.axles.map((axle) => [axle, onceMinutes()]))
+  const handling = meanMinutes(usualMinutes['take off']) + meanMinutes(usualMinutes.fit)
+  const raising = meanMinutes(usualMinutes['raise to ride height']) + meanMinutes(usualMinutes['jack away'])
+  return (choice) => {
+    let sum = choice.off.size * handling + choice.raised.size * raising
+    const asked = new Set<string>()
+    for (const id of choice.open) {
+      sum += vehicle.get(id)!
+      const joint = assembly.joints[id]!
+      if (joint.final === 'at ride height' && joint.place === 'under') asked.add(`${joint.axle} ramps`)
+      if (joint.locates || joint.adjusts) asked.add(`${joint.axle} angles`)
+      if (joint.adjusts) asked.add(`${joint.axle} adjusters`)
+    }
+    for (const id of choice.bench) sum += bench.get(id)!
+    for (const [axle, minutes] of once)
+      for (const what of ['ramps', 'angles', 'adjusters'] as const)
+        if (asked.has(`${axle} ${what}`)) sum += minutes[what]
+    for (const [hold, standIn] of Object.entries(choice.standIns)) {
+      for (const minutes of standInMinutes[standIn]) sum += meanMinutes(minutes)
+      if (choice.letDown.has(hold)) for (const minutes of letDownMinutes(standIn)) sum += meanMinutes(minutes)
+      if (lacks.includes(standIn)) sum += borrowMinutes
+    }
+    return sum
+  }
+}
+
+/** What an axle costs once, however many joints ask for it: angles read and set, the ramps for its bush bolts. */
+const onceMinutes = () => ({
+  ramps: meanMinutes(usualMinutes['drive onto ramps']) + meanMinutes(usualMinutes['drive off ramps']),
+  angles: 2 * meanMinutes(usualMinutes['read angles']) + meanMinutes(usualMinutes['set toe']),
+  adjusters: meanMinutes(usualMinutes['set camber and caster']),
+})
+
+function letDownMinutes(standIn: StandIn): readonly ThreePoint[] {
+  if (standIn === 'jack under the arm')
+    return [usualMinutes['let down with the jack'], usualMinutes['raise the arm']]
+  if (standIn === 'spring compressor') return [usualMinutes.compress, usualMinutes['release compressor']]
+  return []
+}
+
+/** A joint on the bench is in the light and in the vice, and nothing of it has to be final at ride height. */
+function jointMinutes(assembly: Assembly, id: string, onBench: boolean): number {
+  const joint = assembly.joints[id]!
+  const habit = jointHabits[joint.kind]
+  const { file } = joint
+  const risk = habit.seized ? habit.seized.chance * meanMinutes(habit.seized.minutes) : 0
+  let sum = meanMinutes(file.minutes ?? habit.opens) + meanMinutes(file.minutes ?? habit.closes)
+  if (habit.threaded) sum += meanMinutes(habit.finals)
+  if (habit.taper) sum += meanMinutes(usualMinutes.crack) + meanMinutes(usualMinutes.free)
+  if (hasPin(joint)) sum += meanMinutes(usualMinutes.pin)
+  if (joint.red) sum += meanMinutes(usualMinutes['second check'])
+  if (joint.kind === 'hydraulic union') sum += meanMinutes(usualMinutes.bleed)
+  if (onBench) return 0.7 * (sum + risk)
+  return sum + risk + (needsMark(joint) ? meanMinutes(usualMinutes.mark) : 0)
+}

@@ -1,0 +1,291 @@
+import { accessNeeds } from './access-needs.ts'
+import type { Action, Need } from './action.ts'
+import type { JointNode } from './assembly.ts'
+import { cautionWords as say } from './caution-words.ts'
+import { closingWords } from './closing-words.ts'
+import { hasPin } from './has-pin.ts'
+import { holdNeeds } from './hold-needs.ts'
+import { jointHabits } from './joint-habits.ts'
+import { keys } from './keys.ts'
+import { knuckleHeldNeeds } from './knuckle-held-needs.ts'
+import { makeAction } from './make-action.ts'
+import type { RideRoute } from './ride-route.ts'
+import { spannerFor } from './spanner-for.ts'
+import { startedTogether } from './started-together.ts'
+import { supports } from './supports.ts'
+import { wheelOffNeeds } from './wheel-off-needs.ts'
+import type { Work } from './work.ts'
+
+/** The actions that close a joint again: the reverse of those that undo it. @source definition */
+export interface ClosingActions {
+  readonly start: () => Action
+  /** Run up, or pushed home where nothing is tightened. */
+  readonly close: () => Action
+  readonly final: (route: RideRoute) => Action
+  readonly pin: () => Action
+  readonly check: () => Action
+}
+
+/**
+ * The actions that close one joint, generated as the reverse of its undoing: same access, same hold of stored energy,
+ * both parts in place; then final in the position that its kind asks for, pin and second look.
+ *
+ * @source own derivation: docs/methods/plan.md
+ */
+export function closingActions(work: Work, joint: JointNode): ClosingActions {
+  const { assembly } = work
+  const { id, called, axle, side, file } = joint
+  const habit = jointHabits[joint.kind]
+  const onBench = work.bench.has(id)
+  const place = onBench ? 'at the bench' : joint.place
+  const base = { joint: id, axle, side, place } as const
+  const isNew = file.reuse === 'new'
+  const isUnion = joint.kind === 'hydraulic union'
+  const bothIn: readonly Need[] = joint.joins.map((part) =>
+    onBench
+      ? work.renewed.has(part)
+        ? {
+            key: keys.compared(part),
+            is: ['beside the old'],
+            why: 'the new part is the right one',
+            rule: 'I16',
+          }
+        : { key: keys.part(part), is: ['off', 'freed'], why: 'it is done on the bench' }
+      : { key: keys.part(part), is: ['fitted', 'new'], why: 'both parts are in place' },
+  )
+  const reach: readonly Need[] = onBench
+    ? [
+        ...joint.joins.map((part) => ({
+          key: keys.part(part),
+          is: ['off', 'freed'],
+          why: 'it is done on the bench',
+        })),
+        ...accessNeeds(work, joint),
+      ]
+    : joint.place === 'in the cabin'
+      ? accessNeeds(work, joint)
+      : [
+          { key: keys.support(axle), is: supports.lifted, why: 'the body is carried', rule: 'I1' },
+          ...accessNeeds(work, joint),
+          ...wheelOffNeeds(work, joint),
+          ...knuckleHeldNeeds(work, joint),
+        ]
+  const held = holdNeeds(work, joint)
+  const torque = { tool: closingWords.tool(joint) } as const
+  const shaft = joint.joins.some((part) => assembly.parts[part]?.kind === 'steering shaft')
+
+  return {
+    start: () =>
+      makeAction({
+        ...base,
+        id: `start ${id}`,
+        verb: 'start',
+        words: `Start the ${called} by hand`,
+        needs: [{ key: keys.joint(id), is: ['open'], why: 'it is open' }, ...bothIn, ...reach, ...held],
+        effects: { [keys.joint(id)]: 'started', ...(isNew ? { [keys.fastener(id)]: 'new' } : {}) },
+        cautions: isNew ? [say.singleUse] : [],
+        why: 'all are started before the first is run up',
+      }),
+    close: () =>
+      makeAction({
+        ...base,
+        id: `close ${id}`,
+        verb: habit.threaded ? 'run up' : 'connect',
+        words: closingWords.close(joint, isNew),
+        tool: spannerFor(joint),
+        needs: [
+          { key: keys.joint(id), is: ['open', 'started'], why: 'it is open' },
+          ...startedTogether(work, joint)
+            .filter((beside) => beside.id !== id)
+            .map((beside) => ({
+              key: keys.joint(beside.id),
+              is: ['started', 'run up', 'final', 'checked'],
+              why: 'all are started before the first is run up',
+            })),
+          ...bothIn,
+          ...reach,
+          ...held,
+        ],
+        effects: {
+          [keys.joint(id)]: habit.threaded ? 'run up' : 'final',
+          ...(habit.taper ? { [keys.taper(id)]: 'seated' } : {}),
+          ...(isNew ? { [keys.fastener(id)]: 'new' } : {}),
+          ...(isUnion ? { [keys.line(id)]: 'to bleed' } : {}),
+          ...(shaft ? { [keys.shaft]: 'whole' } : {}),
+          ...asMarked(work, joint),
+        },
+        minutes: file.minutes ?? habit.closes,
+        cautions: [
+          ...(isNew ? [say.singleUse] : []),
+          ...(habit.taper ? ['Taper and hole clean and dry.'] : []),
+          ...(joint.kind === 'wheel nuts' ? [say.wheel] : []),
+        ],
+        why: `the ${called} was undone`,
+      }),
+    final: (route) =>
+      makeAction({
+        ...base,
+        ...torque,
+        id: `final ${id}`,
+        verb: 'final',
+        place: joint.final === 'at ride height' && route === 'jack under the arm' ? 'at the wheel' : place,
+        words: closingWords.final(joint),
+        how: { method: closingWords.method(joint), ...(shaft ? { seated: 'in its groove' } : {}) },
+        needs: [
+          { key: keys.joint(id), is: ['run up'], why: 'it is run up' },
+          ...(onBench && !joint.adjusts ? reach : finalPosition(work, joint, route, reach)),
+          ...adjusterNeeds(work, joint),
+        ],
+        effects: { [keys.joint(id)]: 'final' },
+        minutes: habit.finals,
+        cautions: closingWords.cautions(joint, route),
+        records: ['torque as set on the wrench, position, hand, time'],
+        why: 'run up is not tight',
+      }),
+    pin: () =>
+      makeAction({
+        ...base,
+        id: `pin ${id}`,
+        verb: 'pin',
+        words: `Fit a new pin to the ${called} and bend its legs`,
+        tool: 'pliers',
+        how: { pin: 'new' },
+        needs: [
+          { key: keys.joint(id), is: ['final'], why: 'the slot is found by tightening', rule: 'I9' },
+          ...(isHome(joint) ? reach : []),
+        ],
+        effects: { [keys.pin(id)]: 'new, legs bent' },
+        cautions: [say.castle],
+        records: ['pin in, legs bent'],
+        why: 'without it the nut comes off',
+      }),
+    check: () =>
+      makeAction({
+        ...base,
+        id: `check ${id}`,
+        verb: 'second check',
+        words: `Second look at the ${called}: mark, ${hasPin(joint) ? 'pin, ' : ''}record`,
+        how: { by: work.checker, method: 'mark and record' },
+        needs: [
+          { key: keys.joint(id), is: ['final'], why: 'it is final' },
+          ...(place === 'under'
+            ? [
+                {
+                  key: keys.support(axle),
+                  is: supports.handsUnder,
+                  why: 'it is looked at from under',
+                  rule: 'I1',
+                } as const,
+              ]
+            : []),
+          ...(hasPin(joint)
+            ? [{ key: keys.pin(id), is: ['new, legs bent', 'in'], why: 'its pin is in' }]
+            : []),
+        ],
+        effects: { [keys.joint(id)]: 'checked' },
+        records: ['who looked, and when'],
+        why: 'loose, it drops a wheel, the steering or the brakes',
+      }),
+  }
+}
+
+function finalPosition(
+  work: Work,
+  joint: JointNode,
+  route: RideRoute,
+  reach: readonly Need[],
+): readonly Need[] {
+  const { axle } = joint
+  // At ride height the corner is whole: only where the steering stands may still be asked for.
+  const steered = accessNeeds(work, joint, true).filter(({ key }) => key === keys.steering)
+  switch (joint.final) {
+    case 'at ride height':
+      if (route === 'jack under the arm')
+        return [
+          {
+            key: keys.arm(`${axle} ${joint.side}`),
+            is: ['raised to ride height'],
+            why: say.bonded,
+            rule: 'I7',
+          },
+          ...wheelOff(work, joint),
+          ...steered,
+        ]
+      return [
+        {
+          key: keys.support(axle),
+          is: joint.place === 'under' ? ['wheels on ramps or over the pit'] : supports.onWheels,
+          why: say.bonded,
+          rule: 'I7',
+        },
+        {
+          key: keys.settled(axle),
+          is: ['yes'],
+          why: 'a wheel that was lowered stands scrubbed in',
+          rule: 'I7',
+        },
+        ...steered,
+      ]
+    case 'wheels straight':
+      return [
+        ...(isHome(joint) ? reach : [standing(axle), ...steered]),
+        { key: keys.steering, is: ['straight'], why: say.straight, rule: 'I7' },
+      ]
+    case 'on the ground':
+      return [
+        {
+          key: keys.support(axle),
+          is: supports.onWheels,
+          why: 'the ground holds the wheel',
+          rule: joint.kind === 'wheel nuts' ? 'I2' : 'I14',
+        },
+      ]
+    default:
+      return isHome(joint) ? reach : [standing(axle), ...steered]
+  }
+}
+
+/** It is made final where it was run up: lifted, before the wheels are back; an adjuster on its wheels. */
+const isHome = ({ final, adjusts }: JointNode): boolean =>
+  !adjusts && (final === 'any position' || final === 'wheels straight')
+
+const standing = (axle: string): Need => ({
+  key: keys.support(axle),
+  is: supports.onWheels,
+  why: 'it is set on its wheels',
+})
+
+/** A shim, a wedge or a sleeve goes back as marked; what is turned or slid is set later, by its readings. */
+const asMarked = (work: Work, joint: JointNode): Record<string, string> =>
+  Object.fromEntries(
+    Object.values(work.assembly.adjusters)
+      .filter((one) => one.joints.includes(joint.id) && !joint.adjusts)
+      .map((one) => [keys.adjuster(one.id), 'as marked']),
+  )
+
+/** With the corner raised by a jack, wheel and shields are still off. */
+const wheelOff = (work: Work, joint: JointNode): readonly Need[] =>
+  accessNeeds(work, joint).filter(({ key }) =>
+    Object.values(work.assembly.parts).some(
+      (part) => key === keys.part(part.id) && (part.kind === 'wheel' || part.kind === 'shield'),
+    ),
+  )
+
+/** A joint that holds an adjuster is final after the last move, a lock nut after toe. */
+function adjusterNeeds(work: Work, joint: JointNode): readonly Need[] {
+  if (!joint.adjusts) return []
+  return Object.values(work.assembly.adjusters)
+    .filter((adjuster) => adjuster.joints.includes(joint.id))
+    .flatMap((adjuster): readonly Need[] =>
+      adjuster.sets === 'toe'
+        ? [{ key: keys.adjuster(adjuster.id), is: ['set'], why: 'lock nuts come after toe', rule: 'I17' }]
+        : [
+            {
+              key: keys.adjuster(adjuster.id),
+              is: ['set'],
+              why: 'it carries an adjuster, and stays run up until the last move',
+              rule: 'I7',
+            },
+          ],
+    )
+}

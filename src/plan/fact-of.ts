@@ -1,0 +1,56 @@
+import type { State } from './state.ts'
+
+/** What a key says where nothing was changed yet, by its first word or words. */
+const untouched: readonly (readonly [start: string, value: string])[] = [
+  ['joint ', 'closed'],
+  ['taper ', 'seated'],
+  ['pin ', 'in'],
+  ['fastener ', 'old'],
+  ['mark ', 'not recorded'],
+  ['part ', 'fitted'],
+  ['compared ', 'not yet'],
+  ['energy ', 'held by its set'],
+  ['axle stands ', 'none'],
+  ['arm ', 'free'],
+  ['pads ', 'not moved'],
+  ['line ', 'tight'],
+  ['lamp ', 'as found'],
+  ['adjuster ', 'as found'],
+  ['support ', 'on its wheels'],
+  ['settled ', 'yes'],
+  ['camber and caster ', 'as found'],
+  ['toe ', 'as found'],
+  ['reading ', 'none'],
+  ['target ', 'not known'],
+  ['stand gap ', 'none'],
+  ['wheel off ', 'never'],
+  ['chocks', 'not set'],
+  ['steering wheel', 'free'],
+  ['steering', 'straight'],
+  ['shaft', 'whole'],
+  ['trolley jack', 'free'],
+  ['tail support', 'none'],
+  ['levelling', 'on'],
+  ['level sensor', 'as found'],
+  ['pedal', 'firm'],
+  ['heights', 'not recorded'],
+  ['pressures', 'as found'],
+  ['clearance', 'not seen'],
+  ['appointment', 'none'],
+  ['fit to drive', 'not seen'],
+  ['airbag', 'live'],
+  ['road', 'not driven'],
+  ['handover', 'not yet'],
+]
+
+/**
+ * What the state says of a key; of one that nothing has touched, what is so on a vehicle that stands on its wheels.
+ *
+ * @source definition
+ * @example factOf({}, 'joint front left wheel-nuts') // closed
+ */
+export function factOf(state: State, key: string): string {
+  const known = state[key]
+  if (known !== undefined) return known
+  return untouched.find(([start]) => key.startsWith(start))?.[1] ?? ''
+}

@@ -1,0 +1,33 @@
+import { keys } from '../keys.ts'
+import { supports } from '../supports.ts'
+import { looks } from './looks.ts'
+import type { Interlock } from './moment.ts'
+
+/**
+ * Wheel nuts are cracked, and tightened finally, with the wheel on the ground; opposite first, in stages.
+ *
+ * @source common practice, no source
+ */
+export const wheelNuts: Interlock = (moment) => {
+  const { action } = moment
+  const joint = looks.joint(moment)
+  if (joint?.kind !== 'wheel nuts') return null
+  if (action.verb !== 'crack' && action.verb !== 'final') return null
+  const support = looks.value(moment, keys.support(joint.axle))
+  if (!(supports.onWheels as readonly string[]).includes(support))
+    return {
+      rule: 'I2',
+      would: 'The lifted wheel turns with the wrench, and the pull can bring the vehicle off its stands.',
+      instead:
+        action.verb === 'crack'
+          ? 'Crack them on the ground, before lifting.'
+          : 'Tighten them finally on the ground.',
+    }
+  if (action.verb === 'final' && action.how['method'] !== 'opposite first, in stages')
+    return {
+      rule: 'I2',
+      would: 'The wheel is drawn on crooked and works loose.',
+      instead: 'Tighten opposite nuts first, in stages.',
+    }
+  return null
+}

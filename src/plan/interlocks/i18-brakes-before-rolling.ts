@@ -1,0 +1,39 @@
+import type { Verb } from '../action.ts'
+import { keys } from '../keys.ts'
+import { looks } from './looks.ts'
+import type { Interlock } from './moment.ts'
+
+const rolls: readonly Verb[] = [
+  'roll and settle',
+  'drive onto ramps',
+  'drive off ramps',
+  'test drive',
+  'road test',
+]
+
+/**
+ * Line opened: filled, bled, pedal firm, no leak. Caliper or pads moved: pedal pumped firm. Both before the vehicle
+ * rolls.
+ *
+ * @source common practice, no source
+ */
+export const brakesBeforeRolling: Interlock = (moment) => {
+  const { action, state } = moment
+  if (!rolls.includes(action.verb)) return null
+  const line = Object.entries(state).find(
+    ([key, value]) => key.startsWith('line ') && value !== 'tight' && value !== 'bled, no leak',
+  )
+  if (line)
+    return {
+      rule: 'I18',
+      would: 'Air is in the line: it rolls without brakes.',
+      instead: 'Fill and bleed it, pedal firm, no leak, before it rolls.',
+    }
+  if (looks.value(moment, keys.pedal) !== 'firm')
+    return {
+      rule: 'I18',
+      would: 'The pads were moved: the first stroke of the pedal is empty, and it rolls without brakes.',
+      instead: 'Pump the pedal until it is firm before it rolls.',
+    }
+  return null
+}

@@ -1,0 +1,50 @@
+import { hasPin } from '../has-pin.ts'
+import { keys } from '../keys.ts'
+import { looks } from './looks.ts'
+import type { Broken, Interlock } from './moment.ts'
+
+const broken = (would: string, instead: string): Broken => ({ rule: 'I20', would, instead })
+
+/**
+ * No road test before: joints final, pins in, wheels final, pedal firm, toe inside the rough band, clearance seen lock
+ * to lock.
+ *
+ * @source common practice, no source
+ */
+export const beforeRoadTest: Interlock = (moment) => {
+  const { action, assembly } = moment
+  if (action.verb !== 'road test') return null
+  for (const joint of looks.touched(moment)) {
+    const is = looks.value(moment, keys.joint(joint.id))
+    if (!['closed', 'final', 'checked'].includes(is))
+      return broken(
+        `The ${joint.called} is ${is}, not final: it comes apart on the road.`,
+        'Make it final first.',
+      )
+    if (hasPin(joint) && looks.value(moment, keys.pin(joint.id)) === 'out')
+      return broken(
+        `The pin of the ${joint.called} is not in: its nut comes off on the road.`,
+        'Fit the pin first.',
+      )
+  }
+  if (looks.value(moment, keys.pedal) !== 'firm')
+    return broken('The pedal is not firm.', 'Pump or bleed it first.')
+  const unset = assembly.axles.find(
+    (axle) =>
+      Object.values(assembly.adjusters).some(
+        (one) => one.axle === axle && looks.value(moment, keys.adjuster(one.id)) !== 'as found',
+      ) && looks.value(moment, keys.reading(axle)) !== 'proven',
+  )
+  if (unset)
+    return broken(
+      `The ${unset} toe is not set: it wanders and scrubs.`,
+      'Yard pace only, until toe is read inside its rough band.',
+    )
+  const lifted = assembly.axles.some((axle) => looks.value(moment, keys.wheelOff(axle)) === 'off once')
+  if (lifted && looks.value(moment, keys.clearance) !== 'seen')
+    return broken(
+      'A hose or lead rubs at lock, and nobody has looked.',
+      'See the clearance lock to lock first.',
+    )
+  return null
+}

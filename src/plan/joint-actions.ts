@@ -1,0 +1,278 @@
+import { accessNeeds } from './access-needs.ts'
+import type { Action, Need } from './action.ts'
+import type { JointNode } from './assembly.ts'
+import { cautionWords as say } from './caution-words.ts'
+import { hasPin } from './has-pin.ts'
+import { holdNeeds } from './hold-needs.ts'
+import { jointHabits } from './joint-habits.ts'
+import { jointsOf } from './joints-of.ts'
+import { keys } from './keys.ts'
+import { looseKnuckleNeeds } from './loose-knuckle-needs.ts'
+import { makeAction } from './make-action.ts'
+import { needsMark } from './needs-mark.ts'
+import { spannerFor } from './spanner-for.ts'
+import { supports } from './supports.ts'
+import type { ThreePoint } from './three-point.ts'
+import { wheelOffNeeds } from './wheel-off-needs.ts'
+import { whereOf } from './where-of.ts'
+import type { Work } from './work.ts'
+
+/** The actions that undo a joint. @source definition */
+export interface UndoingActions {
+  readonly mark: () => Action
+  readonly crack: () => Action
+  readonly free: () => Action
+  readonly open: () => Action
+}
+
+/**
+ * The actions that undo one joint: record its mark, crack it, part its taper, open it.
+ *
+ * @source own derivation: docs/methods/plan.md
+ */
+export function undoingActions(work: Work, joint: JointNode): UndoingActions {
+  const { assembly } = work
+  const { id, called, axle, side, file } = joint
+  const habit = jointHabits[joint.kind]
+  const onBench = work.bench.has(id)
+  const place = onBench ? 'at the bench' : joint.place
+  const why = work.why[id] ?? 'it is in the goal'
+  const base = { joint: id, axle, side, place, why } as const
+  const isShaft = joint.joins.some((part) => assembly.parts[part]?.kind === 'steering shaft')
+  const opens: ThreePoint = file.minutes ?? habit.opens
+  const reach: readonly Need[] = onBench
+    ? [
+        ...joint.joins.map((part) => ({
+          key: keys.part(part),
+          is: ['off', 'freed'],
+          why: 'it is done on the bench',
+        })),
+        ...accessNeeds(work, joint),
+      ]
+    : [
+        ...supportNeeds(joint),
+        ...accessNeeds(work, joint),
+        ...wheelOffNeeds(work, joint),
+        ...springOut(work, joint),
+      ]
+  const marked: readonly Need[] = needsMark(joint)
+    ? [
+        {
+          key: keys.mark(id),
+          is: bodySideToo(work, joint)
+            ? ['recorded, body side too']
+            : ['recorded', 'recorded, body side too'],
+          why: 'how it was is lost once it moves',
+          rule: 'I15',
+        },
+      ]
+    : []
+
+  // A drive shaft that stays connected lets the knuckle swing only so far.
+  const tied = !onBench && joint.locates && connectedShaft(work, joint)
+  const how: Readonly<Record<string, string>> = tied ? { shaft: 'tied up' } : {}
+  const tie = tied ? [`Tie the knuckle up: the ${tied.called} is not drawn beyond its joint.`] : []
+
+  return {
+    mark: () =>
+      makeAction({
+        ...base,
+        id: `mark ${id}`,
+        verb: 'mark',
+        words: `Mark the ${called} as found: ${marksOf(joint).join(', ')}`,
+        how: { on: bodySideToo(work, joint) ? 'body side too' : 'the joint' },
+        tool: 'paint pen',
+        needs: onBench || habit.cracked ? [] : [...supportNeeds(joint), ...wheelOffNeeds(work, joint)],
+        effects: { [keys.mark(id)]: bodySideToo(work, joint) ? 'recorded, body side too' : 'recorded' },
+        records: marksOf(joint),
+        cautions: bodySideToo(work, joint)
+          ? ['The part goes, and its mark with it: mark the body side too.']
+          : [],
+        why: `so that the ${called} goes back as it was`,
+      }),
+    crack: () =>
+      makeAction({
+        ...base,
+        id: `crack ${id}`,
+        verb: 'crack',
+        words: habit.taper
+          ? `${hasPin(joint) ? 'Pull the pin; turn' : 'Turn'} the nut of the ${called} back to a few threads`
+          : `Crack the ${called}`,
+        tool: spannerFor(joint),
+        needs: [...marked, ...(habit.cracked ? crackedNeeds(joint) : reach)],
+        effects: {
+          [keys.joint(id)]: habit.taper ? 'retained' : 'cracked',
+          ...(hasPin(joint) ? { [keys.pin(id)]: 'out' } : {}),
+        },
+        cautions: joint.kind === 'axle nut' ? [say.bearing] : [say.undo],
+        why: habit.taper ? `so that the nut catches the taper of the ${called} when it lets go` : why,
+      }),
+    free: () =>
+      makeAction({
+        ...base,
+        id: `free ${id}`,
+        verb: 'free',
+        words: `Part the taper of the ${called} with the ${file.tool ?? 'separator'}, nut still on`,
+        tool: file.tool ?? 'separator',
+        needs: [
+          { key: keys.joint(id), is: ['retained'], why: 'the nut catches it', rule: 'I5' },
+          ...reach,
+          ...(onBench ? [] : holdNeeds(work, joint)),
+          ...(onBench || !joint.locates ? [] : looseKnuckleNeeds(work, joint)),
+        ],
+        effects: { [keys.taper(id)]: 'parted' },
+        how,
+        risk: habit.seized,
+        cautions: [say.taper, say.shock, ...tie],
+      }),
+    open: () =>
+      makeAction({
+        ...base,
+        id: `open ${id}`,
+        verb: 'open',
+        words: openWords(joint),
+        tool: spannerFor(joint) ?? file.tool ?? null,
+        needs: [
+          ...(habit.taper
+            ? [{ key: keys.taper(id), is: ['parted'], why: 'a seated taper jumps', rule: 'I5' } as const]
+            : []),
+          ...(habit.cracked
+            ? [{ key: keys.joint(id), is: ['cracked'], why: 'it is cracked first' }]
+            : marked),
+          ...reach,
+          ...holdNeeds(work, joint),
+          ...(onBench || !joint.locates ? [] : looseKnuckleNeeds(work, joint)),
+          ...(isShaft
+            ? [
+                { key: keys.steeringWheel, is: ['held, rack counted'], why: say.shaft, rule: 'I23' } as const,
+                { key: keys.airbag, is: ['made safe'], why: say.airbag, rule: 'I23' } as const,
+              ]
+            : []),
+        ],
+        effects: {
+          [keys.joint(id)]: 'open',
+          ...(hasPin(joint) ? { [keys.pin(id)]: 'out' } : {}),
+          ...lineEffects(joint, assembly),
+          ...adjusterEffects(work, joint),
+          ...(isShaft ? { [keys.shaft]: 'parted' } : {}),
+        },
+        minutes: habit.taper || habit.cracked ? [0.5, 1, 2] : opens,
+        risk: habit.taper || onBench ? null : habit.seized,
+        how,
+        cautions: [...openCautions(work, joint), ...tie],
+      }),
+  }
+}
+
+function connectedShaft(work: Work, joint: JointNode) {
+  const { assembly } = work
+  return Object.values(assembly.parts).find(
+    (part) =>
+      part.kind === 'drive shaft' &&
+      whereOf(part) === whereOf(joint) &&
+      !jointsOf(assembly, part.id).some(({ id }) => work.open.has(id)),
+  )
+}
+
+/** A loose spring is out before the pivots of its arm are undone. */
+const springOut = (work: Work, joint: JointNode): readonly Need[] =>
+  Object.values(work.assembly.holds)
+    .filter((hold) => hold.loose && hold.jackPath.includes(joint.id) && work.off.has(hold.id))
+    .map((hold) => ({
+      key: keys.part(hold.id),
+      is: ['off', 'freed'],
+      why: `the ${hold.called} would fall out with the arm`,
+      custom: true,
+    }))
+
+/** Joints of a corner are undone with the axle lifted; those in the cabin anywhere. */
+function supportNeeds(joint: JointNode): readonly Need[] {
+  if (joint.place === 'in the cabin') return []
+  const isPinned = joint.file.access?.some(
+    ({ station }) => station === 'ride' || (station === 'ground' && !jointHabits[joint.kind].cracked),
+  )
+  if (isPinned) return []
+  return [
+    {
+      key: keys.support(joint.axle),
+      is: supports.lifted,
+      why: 'the wheel hangs and the body is carried',
+      rule: 'I1',
+    },
+  ]
+}
+
+function crackedNeeds(joint: JointNode): readonly Need[] {
+  const onGround = joint.kind === 'wheel nuts' || joint.file.cracked === 'on the ground'
+  return [
+    {
+      key: keys.support(joint.axle),
+      is: onGround ? supports.onWheels : supports.lifted,
+      why: onGround ? 'the ground holds the wheel' : 'no weight on the bearing, brake held',
+      rule: joint.kind === 'wheel nuts' ? 'I2' : 'I14',
+    },
+  ]
+}
+
+const bodySideToo = (work: Work, joint: JointNode) => joint.joins.some((part) => work.renewed.has(part))
+
+function marksOf({ file }: JointNode): readonly string[] {
+  if (file.marks) return file.marks
+  if (file.kind === 'thread and lock nut') return ['exposed thread', 'length between the joint centres']
+  return ['clock position of head and washer', 'which way round', 'front or rear']
+}
+
+function openWords({ kind, called }: JointNode): string {
+  switch (kind) {
+    case 'clip':
+    case 'hose bracket':
+      return `Free the ${called}`
+    case 'plug':
+      return `Unplug the ${called}`
+    case 'seat':
+      return `See that the ${called} carries nothing`
+    case 'tapered stud, castle nut':
+    case 'tapered stud, lock nut':
+      return `Take the nut of the ${called} off`
+    case 'wheel nuts':
+      return `Take the ${called} off`
+    default:
+      return `Undo the ${called}`
+  }
+}
+
+/** A line that is opened must be filled and bled; a lead that is unplugged has a lamp to look at. */
+function lineEffects(joint: JointNode, assembly: Work['assembly']): Record<string, string> {
+  const found: Record<string, string> = {}
+  if (joint.kind === 'hydraulic union') {
+    found[keys.line(joint.id)] = 'open'
+  }
+  for (const part of joint.joins) {
+    const kind = assembly.parts[part]?.kind
+    if (kind === 'lead') found[keys.lamp(part)] = 'to look at'
+    if (kind === 'height-sensor rod') found[keys.levelSensor] = 'to check'
+  }
+  return found
+}
+
+function adjusterEffects(work: Work, joint: JointNode): Record<string, string> {
+  const found: Record<string, string> = {}
+  for (const adjuster of Object.values(work.assembly.adjusters))
+    if (adjuster.joints.includes(joint.id)) found[keys.adjuster(adjuster.id)] = 'disturbed'
+  return found
+}
+
+function openCautions(work: Work, joint: JointNode): readonly string[] {
+  const kinds = joint.joins.map((part) => work.assembly.parts[part])
+  const gas = kinds.some((part) => part && 'stores' in part.file && part.file.stores === 'gas')
+  return [
+    ...(gas ? [say.gas] : []),
+    ...(kinds.some((part) => part?.kind === 'lead') ? [say.lead] : []),
+    ...(joint.kind === 'hydraulic union' ? [say.fluid] : []),
+    ...(joint.kind === 'strut top nut' ? [say.compressor] : []),
+    ...(kinds.some((part) => part?.kind === 'caliper') ? [say.hose, say.dust] : []),
+    ...(joint.kind === 'U-bolts' || joint.kind === 'shackle bolt' ? [say.leaf] : []),
+    ...(jointHabits[joint.kind].seized && !jointHabits[joint.kind].taper ? [say.heat] : []),
+    ...(kinds.some((part) => part?.kind === 'steering shaft') ? [say.shaft, say.airbag] : []),
+  ]
+}

@@ -1,0 +1,99 @@
+import type { Action } from './action.ts'
+import { afterAction } from './after-action.ts'
+import type { Assembly } from './assembly.ts'
+import { changeMinutes } from './change-minutes.ts'
+import { factOf } from './fact-of.ts'
+import type { Goal } from './goal.ts'
+import { interlocks } from './interlocks-table.ts'
+import { meanMinutes } from './mean-minutes.ts'
+import type { RuleId } from './rule-id.ts'
+import type { State } from './state.ts'
+
+/** What an order breaks, where. @source definition */
+export interface OrderFault {
+  /** Place of the action in the order, from 0. */
+  readonly at: number
+  readonly action: string
+  /** An interlock, or that it cannot be done yet. */
+  readonly rule: RuleId | 'not yet'
+  readonly would: string
+  readonly instead: string
+}
+
+/** What an order breaks and costs. @source definition */
+export interface JudgedOrder {
+  readonly faults: readonly OrderFault[]
+  /** Expected minutes of the work itself, and of changing tool, place, side and axle. */
+  readonly minutes: {
+    readonly work: number
+    readonly tools: number
+    readonly places: number
+    readonly sides: number
+    readonly axles: number
+    readonly all: number
+  }
+  readonly changes: { readonly tools: number; readonly stations: number; readonly sides: number }
+  /** The state after it. */
+  readonly state: State
+}
+
+/**
+ * Does an order in the head, action by action, and tells every rule it breaks at its place: what would happen, what
+ * to do instead; and what the order costs. An action that breaks a rule is taken as done all the same.
+ *
+ * @param from the state before the first action
+ * @source own derivation: docs/methods/plan.md
+ */
+export function judgeOrder(
+  assembly: Assembly,
+  goal: Goal,
+  actions: readonly Action[],
+  { from = {} }: { readonly from?: State } = {},
+): JudgedOrder {
+  const renewed = new Set(goal.replace)
+  const faults: OrderFault[] = []
+  const sums = { work: 0, tools: 0, places: 0, sides: 0, axles: 0 }
+  const changes = { tools: 0, stations: 0, sides: 0 }
+  let state = from
+  actions.forEach((action, at) => {
+    for (const rule of Object.values(interlocks)) {
+      const broken = rule({ assembly, state, action, renewed })
+      if (broken) faults.push({ at, action: action.id, ...broken })
+    }
+    for (const need of action.needs) {
+      const is = factOf(state, need.key)
+      if (need.rule || need.custom || need.is.includes(is)) continue
+      faults.push({
+        at,
+        action: action.id,
+        rule: 'not yet',
+        would: `It cannot be done yet: ${told(assembly, need.key)} is ${is}.`,
+        instead: `First ${need.is.join(' or ')}: ${need.why}.`,
+      })
+    }
+    sums.work += meanMinutes(action.minutes)
+    const before = actions[at - 1]
+    if (before) {
+      const change = changeMinutes(before, action)
+      sums.tools += change.tool
+      sums.places += change.place
+      sums.sides += change.side
+      sums.axles += change.axle
+      if (change.tool > 0) changes.tools++
+      if (change.side > 0) changes.sides++
+    }
+    if (Object.keys(action.effects).some((key) => key.startsWith('support ') || key.startsWith('arm ')))
+      changes.stations++
+    state = afterAction(state, action)
+  })
+  const all = sums.work + sums.tools + sums.places + sums.sides + sums.axles
+  return { faults, minutes: { ...sums, all }, changes, state }
+}
+
+/** What a key of the state is about, for people. */
+function told(assembly: Assembly, key: string): string {
+  const space = key.indexOf(' ')
+  const id = key.slice(space + 1)
+  const node = assembly.joints[id] ?? assembly.parts[id]
+  return node ? `the ${node.called}` : key
+}

@@ -1,0 +1,274 @@
+import type { Addition } from './addition.ts'
+import type { Assembly, JointNode, PartNode } from './assembly.ts'
+import type { Choice } from './choice.ts'
+import { dropLinkJoints } from './drop-link-joints.ts'
+import { flexibleParts } from './flexible-parts.ts'
+import type { Goal } from './goal.ts'
+import { isStrutSpring } from './is-strut-spring.ts'
+import { isUndone } from './is-undone.ts'
+import { jointsOf } from './joints-of.ts'
+import { nodeNamed } from './node-named.ts'
+import { pieceOf } from './piece-of.ts'
+import { rideNeed } from './ride-need.ts'
+
+const flexible: readonly PartNode['kind'][] = ['hose', 'lead', 'height-sensor rod']
+const fixed: readonly PartNode['kind'][] = ['body', 'sub-frame']
+/** What may come off together with a neighbour, as one piece. */
+const detachable: readonly PartNode['kind'][] = [
+  'arm',
+  'rod',
+  'strut',
+  'damper',
+  'spring',
+  'knuckle',
+  'hub',
+  'disc',
+  'backing plate',
+  'top mount',
+  'shackle',
+  'ball joint',
+  'bearing',
+  'kingpin',
+  'boot',
+]
+const largestPiece = 4
+
+/**
+ * The first thing that a choice still lacks, as alternatives of which one must be added; null when nothing is
+ * lacking: every part of the goal comes off, every joint is reached, stored energy is held, hoses and leads are free.
+ *
+ * @source own derivation: docs/methods/plan.md
+ */
+export function nextNeed(assembly: Assembly, goal: Goal, choice: Choice): readonly Addition[] | null {
+  return (
+    goalNeed(assembly, goal, choice) ??
+    accessNeed(assembly, choice) ??
+    holdNeed(assembly, choice) ??
+    partNeed(assembly, goal, choice) ??
+    looseNeed(assembly, choice) ??
+    swingNeed(assembly, choice) ??
+    wheelNeed(assembly, choice) ??
+    reachNeed(assembly, choice) ??
+    rideNeed(assembly, choice)
+  )
+}
+
+function goalNeed({ joints }: Assembly, goal: Goal, choice: Choice): readonly Addition[] | null {
+  const part = goal.replace.find((id) => !choice.off.has(id))
+  if (part) return [{ off: [part], why: 'it is replaced' }]
+  const joint = (goal.open ?? []).find((id) => !isUndone(choice, id))
+  return joint ? [{ open: [joint], why: `the ${joints[joint]!.called} is to be opened` }] : null
+}
+
+function accessNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {
+  for (const id of [...choice.open, ...choice.bench]) {
+    const joint = assembly.joints[id]!
+    for (const access of joint.file.access ?? []) {
+      const why = access.why ?? `it is in the way of the ${joint.called}`
+      if (access.partOff) {
+        const part = nodeNamed(assembly.parts, joint, access.partOff)
+        if (part && !choice.off.has(part.id)) return [{ off: [part.id], why }]
+        if (part && pieceOf(assembly, choice, part.id).some((one) => joint.joins.includes(one)))
+          return [{ open: stillClosed(assembly, choice, part.id), why }]
+      }
+      if (access.jointOpen) {
+        const other = nodeNamed(assembly.joints, joint, access.jointOpen)
+        if (other && !choice.open.has(other.id)) {
+          // What is in the way on the vehicle must be open there; on the bench it may be opened on the bench.
+          const bench =
+            choice.bench.has(id) &&
+            (isCapturing(assembly, other) || other.joins.every((part) => choice.off.has(part)))
+          if (!bench) return isCapturing(assembly, other) ? [] : [{ open: [other.id], why }]
+          if (!choice.bench.has(other.id)) return [{ bench: [other.id], why }]
+        }
+      }
+    }
+  }
+  return null
+}
+
+/** The joints of a part that would keep it on its piece. */
+const stillClosed = (assembly: Assembly, choice: Choice, part: string): readonly string[] =>
+  jointsOf(assembly, part)
+    .filter(({ joins }) => !joins.some((one) => one !== part && flexible.includes(assembly.parts[one]!.kind)))
+    .filter(({ id }) => !choice.open.has(id))
+    .map(({ id }) => id)
+
+/** Every joint that helps to keep stored energy in needs something to stand in for it. */
+function holdNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {
+  for (const hold of Object.values(assembly.holds)) {
+    const standIn = choice.standIns[hold.id]
+    const why = `something must hold the ${hold.called} meanwhile`
+    const out = choice.off.has(hold.id) && jointsOf(assembly, hold.id).some(({ id }) => isUndone(choice, id))
+    if (!standIn) {
+      if (!out && !hold.joints.some((joint) => isUndone(choice, joint))) continue
+      return hold.standIns.map((kind) => ({ standIn: [hold.id, kind], why }))
+    }
+    // A bar that comes apart, or whose arm comes off its pivots, has no twist left: only its anchor sees to that.
+    if (hold.stores === 'torsion bar' && standIn !== 'torsion bar unwound')
+      if (out || hold.jackPath.some((joint) => isUndone(choice, joint))) return []
+    if (choice.letDown.has(hold.id)) continue
+    if (out) return [{ letDown: hold.id, why: 'it comes out slack' }]
+    if (standIn === 'jack under the arm' && hold.jackPath.some((joint) => choice.open.has(joint)))
+      return [{ letDown: hold.id, why: 'the jack stands on the joints that are to be opened' }]
+    if (standIn === 'torsion bar unwound' || standIn === 'axle on stands' || standIn === 'air let out')
+      return [{ letDown: hold.id, why }]
+  }
+  return null
+}
+
+/** A part that comes off: each joint to what stays is open, or the neighbour comes with it. */
+function partNeed(assembly: Assembly, goal: Goal, choice: Choice): readonly Addition[] | null {
+  for (const id of choice.off) {
+    const part = assembly.parts[id]!
+    for (const joint of jointsOf(assembly, id)) {
+      if (isUndone(choice, joint.id)) continue
+      const other = assembly.parts[joint.joins.find((one) => one !== id)!]!
+      const alternatives = partingOf(assembly, goal, choice, { part, joint, other })
+      if (alternatives.length > 0) return alternatives
+    }
+  }
+  return null
+}
+
+function partingOf(
+  assembly: Assembly,
+  goal: Goal,
+  choice: Choice,
+  { part, joint, other }: { part: PartNode; joint: JointNode; other: PartNode },
+): readonly Addition[] {
+  const isGoal = (id: string) => goal.replace.includes(id)
+  const open: Addition = { open: [joint.id], why: `it holds the ${part.called}` }
+  const bench: Addition = { bench: [joint.id], why: `it holds the ${part.called}, and both are on the bench` }
+  // A caliper hangs on its hook with its hose on.
+  if (part.kind === 'caliper' && !isGoal(part.id) && flexible.includes(other.kind)) return []
+  if (other.kind === 'caliper' && choice.off.has(other.id) && flexible.includes(part.kind)) return [open]
+  // The nut that keeps a strut's spring in is undone on the bench, in the compressor.
+  if (isCapturing(assembly, joint)) {
+    if (!choice.off.has(other.id))
+      return [{ off: [other.id], why: `it comes off with the ${part.called}, as one piece` }]
+    return isGoal(part.id) || isGoal(other.id) ? [bench] : []
+  }
+  if (choice.off.has(other.id)) {
+    if (
+      other.kind === 'wheel' ||
+      part.kind === 'wheel' ||
+      part.kind === 'caliper' ||
+      other.kind === 'caliper'
+    )
+      return [open]
+    if (!isGoal(part.id) && !isGoal(other.id)) return []
+    const hold = assembly.holds[part.id] ?? assembly.holds[other.id]
+    if (joint.kind === 'seat' && hold?.loose && !isStrutSpring(assembly, hold)) return [open]
+    return [bench, open]
+  }
+  if (!detachable.includes(other.kind) || flexible.includes(part.kind)) return [open]
+  if (pieceOf(assembly, choice, part.id).length >= largestPiece) return [open]
+  return [open, { off: [other.id], why: `it comes off with the ${part.called}, as one piece` }]
+}
+
+/** The nut that captures a spring in its strut. */
+const isCapturing = (assembly: Assembly, joint: JointNode) =>
+  joint.kind === 'strut top nut' &&
+  Object.values(assembly.holds).some(({ joints }) => joints.includes(joint.id))
+
+/** A part that nothing holds any more has come off too. */
+function looseNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {
+  for (const part of Object.values(assembly.parts)) {
+    if (choice.off.has(part.id) || fixed.includes(part.kind) || flexible.includes(part.kind)) continue
+    const hold = assembly.holds[part.id]
+    if (hold?.loose && !isStrutSpring(assembly, hold))
+      if (jointsOf(assembly, part.id).some(({ id, kind }) => kind === 'seat' && choice.open.has(id)))
+        return [{ off: [part.id], why: 'one of its ends stands on nothing any more' }]
+    const joints = jointsOf(assembly, part.id).filter(
+      (joint) =>
+        joint.kind !== 'seat' &&
+        !joint.joins.some((one) => one !== part.id && flexible.includes(assembly.parts[one]!.kind)),
+    )
+    if (joints.length === 0 || !joints.some(({ id }) => isUndone(choice, id))) continue
+    const holds = joints.filter(
+      ({ id, joins }) => !isUndone(choice, id) && !choice.off.has(joins.find((one) => one !== part.id)!),
+    )
+    if (holds.length === 0) return [{ off: [part.id], why: 'nothing holds it any more' }]
+  }
+  return null
+}
+
+/** A spring that is let down under its arm: the arm must be able to swing, its link off, and the spring comes out. */
+function swingNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {
+  for (const id of choice.letDown) {
+    const hold = assembly.holds[id]!
+    const standIn = choice.standIns[id]
+    if (standIn !== 'jack under the arm' && standIn !== 'spring compressor') continue
+    if (isStrutSpring(assembly, hold)) continue
+    for (const set of hold.heldBy) {
+      const partings = partingsOf(assembly, set).filter(
+        (joints) => !joints.some((joint) => hold.jackPath.includes(joint)),
+      )
+      if (
+        partings.length === 0 ||
+        partings.some((joints) => joints.every((joint) => isUndone(choice, joint)))
+      )
+        continue
+      return partings.map((joints) => ({
+        open: joints.filter((joint) => !isUndone(choice, joint)),
+        why: `the arm must swing to let the ${hold.called} out`,
+      }))
+    }
+    const link = dropLinkJoints(assembly, hold)
+    if (link.length > 0 && !link.some((joint) => isUndone(choice, joint)))
+      return link.map((joint) => ({ open: [joint], why: 'the anti-roll bar would hold the arm' }))
+    if (hold.loose && !choice.off.has(id)) return [{ off: [id], why: 'it is loose once its arm is down' }]
+  }
+  return null
+}
+
+/** The joints of a set, by the two parts they hold together: both bolts of a pivot pair part an arm, one does not. */
+function partingsOf({ joints }: Assembly, set: readonly string[]): readonly (readonly string[])[] {
+  const found = new Map<string, string[]>()
+  for (const id of set) {
+    const pair = [...joints[id]!.joins].sort().join(' ')
+    found.set(pair, [...(found.get(pair) ?? []), id])
+  }
+  return [...found.values()]
+}
+
+/** A wheel that hangs on a knuckle which nothing locates any more is a weight that falls. */
+function wheelNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {
+  for (const id of choice.open) {
+    const joint = assembly.joints[id]!
+    if (!joint.locates) continue
+    const wheel = Object.values(assembly.parts).find(
+      (part) =>
+        part.kind === 'wheel' &&
+        part.axle === joint.axle &&
+        (joint.side === null || part.side === joint.side) &&
+        !choice.off.has(part.id),
+    )
+    if (wheel) return [{ off: [wheel.id], why: `its weight would hang on what the ${joint.called} lets go` }]
+  }
+  return null
+}
+
+/** Hoses and leads are free before the knuckle moves further than they reach. */
+function reachNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {
+  const moving = [...choice.open]
+    .map((id) => assembly.joints[id]!)
+    .filter((joint) => joint.locates)
+    .map(({ axle, side }) => ({ axle, side }))
+  const lowered = [...choice.letDown]
+    .filter((id) => choice.standIns[id] === 'jack under the arm')
+    .map((id) => assembly.holds[id]!)
+  for (const where of [...moving, ...lowered])
+    for (const { part, freedBy } of flexibleParts(assembly, where)) {
+      if (choice.off.has(part.id)) continue
+      if (freedBy.some((set) => set.every((joint) => isUndone(choice, joint)))) continue
+      const reach =
+        'reach' in part.file && part.file.reach ? ` (${Math.round(part.file.reach * 1000)} mm)` : ''
+      return freedBy.map((set) => ({
+        open: set.filter((joint) => !isUndone(choice, joint)),
+        why: `the knuckle moves further than the ${part.called} reaches${reach}`,
+      }))
+    }
+  return null
+}

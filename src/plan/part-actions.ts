@@ -1,0 +1,263 @@
+import { accessNeeds } from './access-needs.ts'
+import type { Action, Need } from './action.ts'
+import type { JointNode, PartNode } from './assembly.ts'
+import { cautionWords as say } from './caution-words.ts'
+import { isStrutSpring } from './is-strut-spring.ts'
+import { jointsOf } from './joints-of.ts'
+import { keys } from './keys.ts'
+import { makeAction } from './make-action.ts'
+import { needsMark } from './needs-mark.ts'
+import { supports } from './supports.ts'
+import { whereOf } from './where-of.ts'
+import type { Work } from './work.ts'
+
+/** The actions on a part. @source definition */
+export interface PartActions {
+  readonly compareBefore: () => Action
+  readonly compareBeside: () => Action
+  /** Off together with the parts that stay joined to it. */
+  readonly takeOff: (piece: readonly PartNode[]) => Action
+  readonly fit: (piece: readonly PartNode[]) => Action
+}
+
+const facts = 'side, length, taper, thread, plug'
+
+/**
+ * The actions on one part: compared, taken off (a caliper is hung), fitted again.
+ *
+ * @source own derivation: docs/methods/plan.md
+ */
+export function partActions(work: Work, part: PartNode): PartActions {
+  const { assembly } = work
+  const { id, called, axle, side, kind } = part
+  const why = work.why[id] ?? 'it is in the goal'
+  const base = { part: id, axle, side, place: 'at the wheel' } as const
+  const isHung = kind === 'caliper' && !work.renewed.has(id)
+  const where = whereOf(part)
+  const wheelEffects: Record<string, string> = kind === 'wheel' ? { [keys.wheelOff(axle!)]: 'off once' } : {}
+  const hold = assembly.holds[id]
+
+  return {
+    compareBefore: () =>
+      makeAction({
+        ...base,
+        id: `compare before ${id}`,
+        verb: 'compare',
+        place: 'at the bench',
+        words: `Compare the new ${called} with what the vehicle has: ${facts}`,
+        how: { when: 'before lifting' },
+        needs: axle
+          ? [
+              {
+                key: keys.support(axle),
+                is: supports.onWheels,
+                why: 'a wrong part found later costs the lift',
+                rule: 'I16',
+              },
+            ]
+          : [],
+        effects: { [keys.compared(id)]: 'before lifting' },
+        records: [facts],
+        cautions: [say.oldThread],
+        why: 'a wrong part is found before the vehicle is in the air',
+      }),
+    compareBeside: () =>
+      makeAction({
+        ...base,
+        id: `compare beside ${id}`,
+        verb: 'compare',
+        place: 'at the bench',
+        words: `Lay the new ${called} beside the old: ${facts}`,
+        how: { when: 'beside the old' },
+        needs: [
+          { key: keys.part(id), is: ['off', 'freed'], why: 'the old one is off' },
+          { key: keys.compared(id), is: ['before lifting'], why: 'it was compared before', rule: 'I16' },
+        ],
+        effects: { [keys.compared(id)]: 'beside the old' },
+        records: [facts],
+        why: 'a wrong part is found before it is fitted',
+      }),
+    takeOff: (piece) =>
+      makeAction({
+        ...base,
+        id: `take off ${id}`,
+        verb: isHung ? 'hang' : 'take off',
+        words: isHung
+          ? `Take the ${called} off its carrier and hang it on a hook`
+          : `Take the ${called} off${withOthers(piece, id)}`,
+        needs: [
+          ...takeOffNeeds(work, part, piece),
+          ...seatsOf(work, part).flatMap((seat) => seatNeeds(work, seat, 'out')),
+        ],
+        effects: {
+          ...Object.fromEntries(seatsOf(work, part).map((seat) => [keys.joint(seat.id), 'open'])),
+          ...Object.fromEntries(piece.map((one) => [keys.part(one.id), one.id === id ? 'off' : 'freed'])),
+          ...(isHung
+            ? { [keys.part(id)]: 'hung', [keys.pads(where)]: 'moved', [keys.pedal]: 'to pump' }
+            : {}),
+          ...(kind === 'caliper' && !isHung ? { [keys.pedal]: 'to pump' } : {}),
+          ...wheelEffects,
+          ...(part.file.heavy ? { [keys.tail]: 'none' } : {}),
+        },
+        cautions: takeOffCautions(part),
+        why,
+      }),
+    fit: (piece) =>
+      makeAction({
+        ...base,
+        id: `fit ${id}`,
+        verb: 'fit',
+        words: `Fit the ${work.renewed.has(id) ? 'new ' : ''}${called}${withOthers(piece, id)}`,
+        needs: [
+          ...piece.flatMap((one): readonly Need[] => [
+            { key: keys.part(one.id), is: ['off', 'freed', 'hung'], why: 'it is off' },
+            ...(work.renewed.has(one.id)
+              ? [
+                  {
+                    key: keys.compared(one.id),
+                    is: ['beside the old'],
+                    why: 'it is the right one',
+                    rule: 'I16',
+                  } as const,
+                ]
+              : []),
+          ]),
+          ...(axle
+            ? [
+                {
+                  key: keys.support(axle),
+                  is: supports.lifted,
+                  why: 'the body is carried',
+                  rule: 'I1',
+                } as const,
+              ]
+            : []),
+          ...(kind === 'wheel'
+            ? [{ key: keys.arm(where), is: ['free'], why: 'the jack is away', custom: true } as const]
+            : []),
+          ...(hold?.loose && !isStrutSpring(assembly, hold) ? looseFit(work, part) : []),
+          ...seatsOf(work, part).flatMap((seat) => seatNeeds(work, seat, 'in')),
+        ],
+        effects: {
+          ...Object.fromEntries(
+            piece.map((one) => [keys.part(one.id), work.renewed.has(one.id) ? 'new' : 'fitted']),
+          ),
+          ...Object.fromEntries(seatsOf(work, part).map((seat) => [keys.joint(seat.id), 'final'])),
+        },
+        cautions: kind === 'wheel' ? [say.wheel] : [],
+        why: `the ${called} was taken off`,
+      }),
+  }
+}
+
+function withOthers(piece: readonly PartNode[], id: string): string {
+  const others = piece.filter((part) => part.id !== id).map(({ called }) => called)
+  return others.length > 0 ? `, with the ${others.join(' and the ')} on it` : ''
+}
+
+function takeOffNeeds(work: Work, part: PartNode, piece: readonly PartNode[]): readonly Need[] {
+  const ids = piece.map(({ id }) => id)
+  const open = piece
+    .flatMap(({ id }) => jointsOf(work.assembly, id))
+    .filter(
+      (joint) =>
+        work.open.has(joint.id) && joint.kind !== 'seat' && !joint.joins.every((one) => ids.includes(one)),
+    )
+  const hold = work.assembly.holds[part.id]
+  return [
+    ...[...new Set(open.map(({ id }) => id))].map((id) => ({
+      key: keys.joint(id),
+      is: ['open'],
+      why: `it holds the ${part.called}`,
+    })),
+    ...(part.axle
+      ? [
+          {
+            key: keys.support(part.axle),
+            is: supports.lifted,
+            why: 'the body is carried',
+            rule: 'I1',
+          } as const,
+        ]
+      : []),
+    ...(part.file.heavy ? [{ key: keys.tail, is: ['set'], why: say.heavy, rule: 'I1' } as const] : []),
+    ...(hold?.loose
+      ? [
+          {
+            key: keys.energy(part.id),
+            is: ['let down', 'in the compressor'],
+            why: 'nothing may be left in it',
+            rule: 'I3',
+          } as const,
+        ]
+      : []),
+    ...(part.kind === 'knuckle' ? hungCalipers(work, part) : []),
+  ]
+}
+
+/** The caliper of a knuckle that comes off hangs on its hook by then. */
+function hungCalipers(work: Work, knuckle: PartNode): readonly Need[] {
+  return Object.values(work.assembly.parts)
+    .filter((part) => part.kind === 'caliper' && whereOf(part) === whereOf(knuckle) && work.off.has(part.id))
+    .map((part) => ({ key: keys.part(part.id), is: ['hung', 'off'], why: say.hose, rule: 'I6' as const }))
+}
+
+/** The seats that a spring leaves and finds on the vehicle, as it comes out and goes in. */
+const seatsOf = (work: Work, part: PartNode): readonly JointNode[] =>
+  part.kind === 'spring'
+    ? jointsOf(work.assembly, part.id).filter(({ id, kind }) => kind === 'seat' && work.open.has(id))
+    : []
+
+function seatNeeds(work: Work, seat: JointNode, way: 'out' | 'in'): readonly Need[] {
+  const mark: readonly Need[] =
+    way === 'out' && needsMark(seat)
+      ? [
+          {
+            key: keys.mark(seat.id),
+            is: ['recorded', 'recorded, body side too'],
+            why: 'how it was is lost once it moves',
+            rule: 'I15',
+          },
+        ]
+      : []
+  return [...mark, ...accessNeeds(work, seat)]
+}
+
+/** A coil goes in while its arm is down and what it stands between is there. */
+function looseFit(work: Work, spring: PartNode): readonly Need[] {
+  const { assembly } = work
+  const ends: readonly string[] = spring.file.kind === 'spring' ? spring.file.between : []
+  const stands = jointsOf(assembly, spring.id)
+    .flatMap(({ joins }) => joins)
+    .filter((part) => part !== spring.id && ends.includes(assembly.parts[part]!.name))
+  return [
+    ...(assembly.holds[spring.id]?.jackPath ?? [])
+      .filter((joint) => work.open.has(joint))
+      .map((joint) => ({
+        key: keys.joint(joint),
+        is: ['run up', 'final', 'checked'],
+        why: 'its arm hangs on its pivots again',
+        custom: true as const,
+      })),
+    ...stands
+      .filter((part) => assembly.parts[part]!.kind !== 'body')
+      .map((part) => ({ key: keys.part(part), is: ['fitted', 'new'], why: 'it stands on it' })),
+    {
+      key: keys.energy(spring.id),
+      is: ['let down', 'in the compressor'],
+      why: 'it goes in slack or captured',
+      rule: 'I3' as const,
+    },
+  ]
+}
+
+function takeOffCautions(part: PartNode): readonly string[] {
+  return [
+    ...(part.kind === 'caliper' ? [say.hose, say.dust] : []),
+    ...(part.kind === 'wheel' ? [say.jackAlone] : []),
+    ...(part.file.heavy ? [say.heavy] : []),
+    ...('stores' in part.file && part.file.stores === 'gas' ? [say.gas] : []),
+    ...(part.kind === 'spring' ? [say.letDown] : []),
+    ...(part.kind === 'knuckle' ? [say.hose] : []),
+  ]
+}

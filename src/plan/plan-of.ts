@@ -1,0 +1,136 @@
+import type { Kit } from '../kit/index.ts'
+import type { Action } from './action.ts'
+import { afterAction } from './after-action.ts'
+import type { Assembly, Side, StandIn } from './assembly.ts'
+import { type BestSequence, bestSequence } from './best-sequence.ts'
+import { consequencesOf } from './consequences-of.ts'
+import type { Goal } from './goal.ts'
+import { keys } from './keys.ts'
+import { neededActions } from './needed-actions.ts'
+import type { OrderEffort } from './order/best-order.ts'
+import type { Plan, PlanBand, PlanLine } from './plan.ts'
+import { sequenceOf } from './sequence-of.ts'
+import { shoppingOf } from './shopping-of.ts'
+import type { State } from './state.ts'
+import { stationOf } from './station-of.ts'
+import { toolsAgainstKit } from './tools-against-kit.ts'
+import { totalMinutes } from './total-minutes.ts'
+import type { Work } from './work.ts'
+import { workOf } from './work-of.ts'
+
+/** What the workshop may choose. @source definition */
+export interface PlanOptions {
+  /** What carries the vehicle; by default a lift where the kit has one, else jack and stands. */
+  readonly support?: 'jack and stands' | 'lift'
+  /** Who takes the second look. */
+  readonly checker?: Work['checker']
+  /** How much may be searched; the same budget gives the same plan anywhere. */
+  readonly effort?: OrderEffort
+}
+
+const usualBudget = 2e7
+
+/**
+ * The plan for a goal: the cheapest set of things to undo, the actions for it and for its reverse, in the cheapest
+ * order that keeps all precedences, in bands of one station each; with time, what follows from it, what to have, and
+ * what the kit lacks.
+ *
+ * @param goal parts to replace and joints to open, by the assembly's ids
+ * @param kit what the workshop owns; without it nothing is missing
+ * @throws {Refusal} `nothing-to-do`, `no-such-part`, `no-such-joint`, `no-way`
+ * @source own derivation: docs/methods/plan.md
+ */
+export function planOf(
+  assembly: Assembly,
+  goal: Goal,
+  kit?: Kit,
+  { support, checker = 'another person', effort = { budget: usualBudget } }: PlanOptions = {},
+): Plan {
+  const needed = neededActions(assembly, goal, kit ? lackedBy(kit) : [])
+  const work = workOf(assembly, goal, needed.choice, checker)
+  const supports = Object.values(kit?.supports ?? {}).map(({ kind }) => kind)
+  const held = support ?? (supports.includes('lift') ? 'lift' : 'jack and stands')
+  const jacks = Math.max(1, supports.filter((kind) => kind === 'jack').length)
+  const best = sideOrders(work)
+    .map((sides) =>
+      bestSequence(sequenceOf(work, needed.choice, { support: held, jacks, sides }), { effort }),
+    )
+    .reduce((least, one) => (one.minutes < least.minutes - 1e-9 ? one : least))
+  const { p50, p90 } = totalMinutes(best.actions, best.minutes)
+  const set = best.actions
+    .filter(({ verb }) => verb === 'set toe' || verb === 'set camber and caster')
+    .flatMap(({ effects }) => Object.keys(effects))
+    .filter((key) => key.startsWith('joint '))
+    .map((key) => key.slice('joint '.length))
+  return {
+    bands: bandsOf(assembly, best),
+    needed,
+    minutes: { p50, p90 },
+    changes: { minutes: best.minutes, bound: best.bound },
+    proven: best.proven,
+    consequences: consequencesOf(work),
+    shopping: shoppingOf(work, set),
+    missing: kit ? toolsAgainstKit(assembly, best.actions, kit) : [],
+  }
+}
+
+/** Where one jack or one steering lock serves both sides, either side may go first. */
+function sideOrders({ open, assembly }: Work): readonly (readonly Side[])[] {
+  const sides = new Set([...open].map((id) => assembly.joints[id]!.side))
+  const both = sides.has('left') && sides.has('right')
+  return both
+    ? [
+        ['left', 'right'],
+        ['right', 'left'],
+      ]
+    : [['left', 'right']]
+}
+
+function lackedBy(kit: Kit): readonly StandIn[] {
+  const pullers = Object.values(kit.pullers ?? {}).map(({ kind }) => kind)
+  const supports = Object.values(kit.supports ?? {}).map(({ kind }) => kind)
+  const lacks: StandIn[] = []
+  if (!pullers.includes('spring compressor')) lacks.push('spring compressor')
+  if (!supports.includes('jack')) lacks.push('jack under the arm')
+  if (!supports.includes('stand')) lacks.push('axle on stands')
+  return lacks
+}
+
+/** Lines in bands: a band ends where an action changes how the vehicle stands. */
+function bandsOf(assembly: Assembly, { actions, waits }: BestSequence): readonly PlanBand[] {
+  const bands: { station: string; lines: PlanLine[] }[] = []
+  let state: State = {}
+  actions.forEach((action, at) => {
+    const station = stationOf(assembly, state)
+    const last = bands.at(-1)
+    const line = lineOf(assembly, action, {
+      waitsFor: waits
+        .filter(({ next }) => next === at)
+        .map(({ first, why, rule }) => ({ action: actions[first]!.id, why, rule: rule ?? null })),
+      waitedForBy: waits.filter(({ first }) => first === at).map(({ next }) => actions[next]!.id),
+    })
+    if (last && (last.station === station || isPassing(station))) last.lines.push(line)
+    else bands.push({ station, lines: [line] })
+    state = afterAction(state, action)
+  })
+  return bands
+}
+
+/** On the way up: it belongs to where it came from. */
+const isPassing = (station: string) => /on a jack|on stands$|on the lift$/.test(station)
+
+const lineOf = (
+  assembly: Assembly,
+  action: Action,
+  waits: Pick<PlanLine, 'waitsFor' | 'waitedForBy'>,
+): PlanLine => ({
+  action,
+  letter: action.joint === undefined ? null : (assembly.joints[action.joint]?.letter ?? null),
+  tool: action.tool,
+  place: action.place,
+  value:
+    action.verb === 'final' && action.effects[keys.joint(action.joint!)] === 'final' ? action.joint! : null,
+  cautions: action.cautions,
+  why: action.why,
+  ...waits,
+})

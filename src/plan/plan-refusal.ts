@@ -1,0 +1,8 @@
+/** Why the plan room says no. @source definition */
+export type PlanRefusal =
+  | 'no-such-part'
+  | 'no-such-joint'
+  | 'nothing-to-do'
+  | 'two-of-one-axle'
+  | 'no-way'
+  | 'circle'
