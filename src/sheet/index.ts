@@ -1,5 +1,6 @@
 export type * from './bolt-sheet.ts'
 export { boltSheetFrom } from './bolt-sheet-from.ts'
+export type * from './plan-sheet.ts'
 export type * from './sheet.ts'
 export { sheetFrom } from './sheet-from.ts'
 export type { SheetOptions, SheetSources } from './sources.ts'
