@@ -1,10 +1,11 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { type Corner, readCorner, wholeAxlePoints } from '../../../src/corner/index.ts'
 import { type Entry, readJob } from '../../../src/job/index.ts'
 import { readKit } from '../../../src/kit/index.ts'
 import { type TwistBeam, twistBeamReadings } from '../../../src/linkage/index.ts'
 import { metre } from '../../../src/quantity/index.ts'
-import { type Sheet, type SheetSources, sheetFrom } from '../../../src/sheet/index.ts'
+import { boltSheetFrom, type Sheet, type SheetSources, sheetFrom } from '../../../src/sheet/index.ts'
 import { readSpec } from '../../../src/spec/index.ts'
 import { demoSources } from '../../support/demo-sources.ts'
 import { demo } from '../corner/demo.ts'
@@ -41,6 +42,47 @@ describe('SH17 a whole axle is read, drawn and moved as one', () => {
       ])
       expect(after.clamp).toHaveLength(4)
       expect(after.readings.map(({ text }) => text)).toEqual(before.readings.map(({ text }) => text))
+    }
+  })
+
+  test('SH17 every layout that a rear axle may have gives its drawing, its clamp pose and its joints', () => {
+    for (const layout of [
+      'semi-trailing-rear',
+      'five-link-rear',
+      'solid-axle-coil-rear',
+      'twist-beam-rear',
+    ]) {
+      const path = new URL(`../../../src/corner/layouts/${layout}.corner.json`, import.meta.url)
+      const file = JSON.parse(readFileSync(path, 'utf8'))
+      const rideHeight = { measured: 'hub centre to arch edge', at: '447 mm' }
+      const rear = whole(readCorner({ ...file, rideHeight }))
+      const sources = withRear('07', rear)
+      const sheet = sheetFrom(sources)
+      const drawn = sheet.corners.filter(({ title }) => title.includes('rear'))
+      expect(
+        drawn.map(({ side }) => side),
+        layout,
+      ).toEqual(['left', 'right'])
+      for (const { ride, present } of drawn) {
+        expect(ride.strokes.length, layout).toBeGreaterThan(1)
+        expect(present!.strokes.length, layout).toBe(ride.strokes.length)
+      }
+      expect(sheet.troubles, layout).toEqual([])
+      const poses = sheet.clamp.filter(({ title }) => title.includes('rear'))
+      expect(
+        poses.map(({ raise }) => raise !== null),
+        layout,
+      ).toEqual([true, true])
+      // What turns is told; of a solid axle nothing is made up.
+      expect(
+        poses[0]!.bushes.every(({ twistHanging }) => twistHanging.value > 0.01),
+        layout,
+      ).toBe(true)
+      expect(poses[0]!.bushes.length > 0, layout).toBe(!layout.startsWith('solid'))
+      expect(
+        boltSheetFrom(sources).bolts.some(({ wheel }) => wheel.startsWith('rear')),
+        layout,
+      ).toBe(true)
     }
   })
 
