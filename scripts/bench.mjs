@@ -1,9 +1,15 @@
 // `npm run bench`: set up, then time what the targets speak of, against its rivals, in one run.
+// `npm run bench -- sop [FOLDER [SECONDS]]`: order the instances of a folder, beside a general mixed-integer solver.
 import { setUp } from './set-up.mjs'
 
 await setUp()
 const { register } = await import('tsx/esm/api')
 register()
-const { bench } = await import('../bench/run.ts')
-const { buildPage } = await import('./build-page.mjs')
-process.exitCode = await bench({ page: buildPage })
+if (process.argv[2] === 'sop') {
+  const { sopBench } = await import('../bench/sop.ts')
+  process.exitCode = await sopBench(process.argv[3], Number(process.argv[4] ?? 60))
+} else {
+  const { bench } = await import('../bench/run.ts')
+  const { buildPage } = await import('./build-page.mjs')
+  process.exitCode = await bench({ page: buildPage })
+}

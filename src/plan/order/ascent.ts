@@ -24,6 +24,9 @@ export interface Ascent {
   readonly states: () => number
 }
 
+/** How much of the last direction is kept, by trial. */
+const momentum = 0.7
+
 /**
  * The Lagrangian ascent: an action come to too often gets dearer, one left out cheaper, until the cheapest walk
  * is nearly an order. Where it repeats an action or comes to one too late, more is remembered.
@@ -57,6 +60,7 @@ export function ascent(inst: Instance): Ascent {
 
   function climb(turns: number, wanted: number, goOn: (looked: number) => boolean): void {
     let stale = 0
+    const direction = new Float64Array(size)
     const visits = new Int32Array(size)
     for (let turn = 0; turn < turns && best < wanted && pace > 0.002; turn++) {
       const walk = walkBack(inst, relaxed, price)
@@ -69,15 +73,19 @@ export function ascent(inst: Instance): Ascent {
         pace /= 2
         stale = 0
         price = bestPrice.slice()
+        direction.fill(0)
       }
       note(walk.actions)
       visits.fill(0)
       for (const i of walk.actions) visits[i]!++
       let length = 0
-      for (const count of visits) length += (1 - count) ** 2
+      for (let i = 0; i < size; i++) {
+        direction[i] = 1 - visits[i]! + momentum * direction[i]!
+        length += direction[i]! ** 2
+      }
       if (!goOn(walk.looked) || length === 0) return
       const stride = (pace * Math.max(wanted - walk.bound, 0.001 * Math.abs(wanted))) / length
-      for (let i = 0; i < size; i++) price[i]! += stride * (1 - visits[i]!)
+      for (let i = 0; i < size; i++) price[i]! += stride * direction[i]!
     }
   }
 

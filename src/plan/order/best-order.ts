@@ -4,6 +4,7 @@ import { laterCosts } from './later-costs.ts'
 import { layeredSearch } from './layered-search.ts'
 import type { OrderProblem } from './order-problem.ts'
 import { searchedOrder } from './searched-order.ts'
+import { treeBound } from './tree-bound.ts'
 
 /** How far a search has come. @source definition */
 export interface OrderProgress {
@@ -50,6 +51,8 @@ const climbShare = 0.5
 const searchShare = 0.1
 /** Steps of the relaxed walk that take as long as one look of the layered search. */
 const walkSteps = 22
+/** Looks that take as long as one arc of a tree. */
+const treeSteps = 0.3
 const mostWalkStates = 4e6
 const stages = ['climb', 2, 4, 'track', 'track', 5, 'track', 6, 'track', 'track', 'track', 'track'] as const
 
@@ -142,6 +145,9 @@ export function bestOrder(
     bounded(Math.min(pass.bound, found.cost()))
     if (endedBy !== null) break
     search(Math.ceil((10 * Math.max(0, searchShare * steps - spent.search)) / (size * size)))
+    if (width === firstWidth)
+      bounded(treeBound(inst, limit(), (nodes) => spend('climb', nodes * nodes * treeSteps)))
+    if (endedBy !== null) break
     if (width === widest && climbed) endedBy ??= 'width'
     width = Math.min(widest, width * widening)
   }
