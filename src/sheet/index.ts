@@ -1,6 +1,8 @@
 export type * from './bolt-sheet.ts'
 export { boltSheetFrom } from './bolt-sheet-from.ts'
+export { type PlanOfJob, type PlanOfJobOptions, planOfJob } from './plan-of-job.ts'
 export type * from './plan-sheet.ts'
+export { type PlanSheetOptions, planSheetFrom } from './plan-sheet-from.ts'
 export type * from './sheet.ts'
 export { sheetFrom } from './sheet-from.ts'
 export type { SheetOptions, SheetSources } from './sources.ts'

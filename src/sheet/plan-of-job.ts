@@ -1,0 +1,111 @@
+import { boltBook, foldJob } from '../job/index.ts'
+import {
+  type Action,
+  type Assembly,
+  assemblyOf,
+  type Goal,
+  judgeOrder,
+  type Plan,
+  type PlanOptions,
+  planOf,
+} from '../plan/index.ts'
+import { Refusal } from '../quantity/index.ts'
+import { goalOfJob } from './plan-goal-of-job.ts'
+import type { SheetSources } from './sources.ts'
+
+/** What a plan sheet is laid out from. Keep it: an order that is edited by hand is judged against it at once. @source definition */
+export interface PlanOfJob {
+  readonly assembly: Assembly | null
+  readonly goal: Goal | null
+  readonly plan: Plan | null
+  /** The plan's actions by id: a hand-made order is made of these. */
+  readonly actions: Readonly<Record<string, Action>>
+  /** Expected minutes of our own order, changes of tool and place included. */
+  readonly minutes: number
+  /** What each joint must be like when it is done, in words, by the assembly's ids. */
+  readonly values: Readonly<Record<string, string>>
+  readonly troubles: readonly string[]
+}
+
+/** How a job is planned. @source definition */
+export interface PlanOfJobOptions extends PlanOptions {
+  /** What is replaced and opened, by the assembly's ids; by default what the log says is replaced. */
+  readonly goal?: Goal | undefined
+}
+
+/**
+ * The plan of a job, before it is laid out: the models that the job names as one assembly, the goal, the order, and
+ * the values of the workshop's sheet. This searches, for as long as `effort` lets it; everything after it does not.
+ *
+ * What cannot be planned is told in `troubles`.
+ *
+ * @source own derivation: docs/methods/plan.md
+ */
+export function planOfJob(sources: SheetSources, options: PlanOfJobOptions = {}): PlanOfJob {
+  const { goal: given, ...how } = options
+  const troubles: string[] = []
+  const nothing = { assembly: null, goal: null, plan: null, actions: {}, minutes: 0, values: {} }
+  const tell = (error: unknown) => {
+    if (!(error instanceof Refusal)) throw error
+    troubles.push(`${error.sentence} ${error.remedy}`)
+    return null
+  }
+  const { front, rear } = sources.corners
+  let assembly: Assembly
+  try {
+    assembly = assemblyOf(rear ? [front, rear] : [front])
+  } catch (error) {
+    tell(error)
+    return { ...nothing, troubles }
+  }
+  const state = foldJob(sources.job.entries)
+  const said = given ? { goal: given, troubles: [] } : goalOfJob(assembly, state)
+  troubles.push(...said.troubles)
+  const { goal } = said
+  if (goal === null) {
+    troubles.push(
+      `The log names no part that was renewed or agreed to be. Choose what is to be replaced, by its id: “${example(assembly)}”.`,
+    )
+    return { ...nothing, assembly, troubles }
+  }
+  try {
+    const plan = planOf(assembly, goal, sources.kit ?? undefined, how)
+    const order = plan.bands.flatMap(({ lines }) => lines.map(({ action }) => action))
+    return {
+      assembly,
+      goal,
+      plan,
+      actions: Object.fromEntries(order.map((action) => [action.id, action])),
+      minutes: judgeOrder(assembly, goal, order).minutes.all,
+      values: valuesOf(assembly, sources, state),
+      troubles,
+    }
+  } catch (error) {
+    tell(error)
+    return { ...nothing, assembly, goal: null, troubles }
+  }
+}
+
+/** A part that wears, to show how one is named. */
+const example = ({ parts }: Assembly): string => {
+  const all = Object.values(parts)
+  const worn = all.filter(({ file }) => file.wears?.length)
+  return (
+    (worn.find(({ kind }) => kind === 'arm' || kind === 'rod') ?? worn[0] ?? all[0])?.id ?? 'front right arm'
+  )
+}
+
+function valuesOf(
+  assembly: Assembly,
+  { corners, spec, kit }: SheetSources,
+  state: Parameters<typeof boltBook>[0]['state'],
+): Readonly<Record<string, string>> {
+  const book = boltBook({ state, corners, spec, kit })
+  const found: Record<string, string> = {}
+  for (const { id, name, axle, side } of Object.values(assembly.joints)) {
+    const wheel = `${axle} ${side ?? 'left'}`
+    const line = book.find(({ joint, wheels }) => joint === name && wheels.some((one) => one === wheel))
+    if (line) found[id] = line.required.said
+  }
+  return found
+}
