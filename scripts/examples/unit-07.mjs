@@ -83,7 +83,7 @@ export function unit07() {
         number: '7-0412',
         vehicle: 'Port unit 07, crew bus',
         complaint: 'sits low on the right, drifts, knocks on the ramp',
-        corners: { front: 'port-unit-07-front' },
+        corners: { front: 'port-unit-07-front', rear: 'port-unit-07-rear' },
         spec: 'port-unit-07-spec',
         kit: 'port-kit',
         mileage: '148 200 km',

@@ -61,7 +61,7 @@ export function unit12() {
         number: '12-0077',
         vehicle: 'Port unit 12, small van',
         complaint: 'hit a kerb with the right front wheel; pulls to the left, steering wheel off centre',
-        corners: { front: 'port-unit-12-front' },
+        corners: { front: 'port-unit-12-front', rear: 'port-unit-12-rear' },
         spec: 'port-unit-12-spec',
         kit: 'port-kit',
         mileage: '61 900 km',

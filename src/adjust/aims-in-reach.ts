@@ -1,5 +1,6 @@
 import { type Aim, aimsOf } from './aim.ts'
 import { angleOrder } from './angles-at-strokes.ts'
+import { canBeTold } from './can-be-told.ts'
 import { isMovable, type OutOfReach, outOfReach, reachEnds } from './out-of-reach.ts'
 import { rowShifts } from './row-shifts.ts'
 import type { SearchSpace } from './search-space.ts'
@@ -67,7 +68,8 @@ function inTheWay(
 ): { readonly row: number; readonly value: number } | null {
   const bare = aims.map((aim) => (aim ? { ...aim, safe: aim.half } : null))
   const plain = new Float64Array(angleOrder.length * space.wheels.length)
-  const { strokes } = settledStrokes(space, bare, plain, [...space.axes.keys()])
+  const told = [...space.axes.keys()].filter((j) => canBeTold(space.axes[j]!))
+  const { strokes } = settledStrokes(space, bare, plain, told)
   const change = rowShifts(space, strokes, plain)
   const outside = bare.flatMap((aim, row) => {
     if (!aim) return []

@@ -3,7 +3,7 @@ import type { ActsOn } from './adjuster.ts'
 import { clockOf } from './clock-of.ts'
 import { clockText } from './clock-text.ts'
 import type { Faced } from './faced.ts'
-import type { HandWords, Turning } from './hand-of.ts'
+import type { HandWords, Turning } from './hand.ts'
 import { otherWay } from './other-way.ts'
 import { seenFrom } from './seen-from.ts'
 

@@ -1,10 +1,14 @@
 import { angleOrder } from './angles-at-strokes.ts'
+import type { Axis } from './axis.ts'
 import { inputCount } from './inputs-of.ts'
 import { type Job, jobOf } from './job-of.ts'
-import type { SearchSpace } from './search-space.ts'
+import type { ResponseGroup } from './response-group.ts'
 
 /** What the adjuster of an axis is there for, among the adjusters that move its first wheel. */
-export function jobOfAxis({ axes, groups }: Pick<SearchSpace, 'axes' | 'groups'>, j: number): Job {
+export function jobOfAxis(
+  { axes, groups }: { readonly axes: readonly Axis[]; readonly groups: readonly ResponseGroup[] },
+  j: number,
+): Job {
   const group = groups.find((one) => one.axes.includes(j))!
   const n = group.inputs.length
   let column = 0

@@ -1,7 +1,7 @@
 import type { AxleEnd, ReadingName } from '../linkage/index.ts'
 import type { Measured } from '../measure/index.ts'
 import type { ActsOn, Adjuster } from './adjuster.ts'
-import type { Hand } from './hand-of.ts'
+import type { Hand } from './hand.ts'
 import type { Job } from './job-of.ts'
 import type { OutOfReach } from './out-of-reach.ts'
 

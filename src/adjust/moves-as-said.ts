@@ -87,7 +87,7 @@ export function movesAnswer(space: SearchSpace, judge: Judge, outcome: Outcome):
           insideAfter: wheel.insideAfter,
         }
       : null,
-    readFirst: readFirst(space),
+    readFirst: readFirst(space, change),
     outOfReach: outcome.missed,
     notRead: outcome.notRead,
   }
@@ -108,13 +108,13 @@ function pathsOf(space: SearchSpace, goal: Float64Array, order: readonly Axis[])
   })
 }
 
-/** What nobody has looked at and what moves a reading that is out. */
-function readFirst(space: SearchSpace): Moves['readFirst'] {
+/** What nobody has looked at and what moves a reading that stays out. */
+function readFirst(space: SearchSpace, change: Float64Array): Moves['readFirst'] {
   return space.axes.flatMap((axis, j) => {
     const helps = space.rows.some(
       ({ now, limit }, i) =>
         limit &&
-        (now.value < limit.low || now.value > limit.high) &&
+        (now.value + change[i]! < limit.low || now.value + change[i]! > limit.high) &&
         space.touches[i * space.axes.length + j],
     )
     return helps && !canBeTold(axis)

@@ -94,7 +94,7 @@ export function outOfReach(
   const because = lost.map((j) => space.rows[j]!).find((other) => hangsOn(row, other))
   const mayBe = because
     ? []
-    : faultKindsFor(name, space.wheels).filter((kind) => !space.unlikely.includes(kind))
+    : faultKindsFor(name, wheelsOf(space, i)).filter((kind) => !space.unlikely.includes(kind))
   const side = beyond === 'low' ? 'below its lower limit' : 'above its upper limit'
   const start = !movable
     ? `${name} lies ${degrees} ${side} and no adjuster moves it`
@@ -142,6 +142,12 @@ function bestOnCircle({ adjuster, base }: Axis, of: (turn: number) => number): n
     if (there > most) [best, most] = [base + k * step, there]
   }
   return best
+}
+
+/** The wheels of the axles that a row is read at: a rear beam bends no front wheel. */
+function wheelsOf({ wheels, rows }: SearchSpace, i: number): SearchSpace['wheels'] {
+  const axles = new Set(rows[i]!.terms.map(({ wheel }) => wheel >> 1))
+  return wheels.filter((_, w) => axles.has(w >> 1))
 }
 
 /** Whether a reading that two wheels make together contains the other, a wheel's own. */

@@ -29,4 +29,6 @@ export const responsePriors: readonly PriorRow[] = [
   { layout: 'strut', known: 'measured', ofItself: 0.04, beside: 0.02, besideToe: 0.05 },
   { layout: 'five-link', known: 'typical', ofItself: 0.35, beside: 0.2, besideToe: 0.3 },
   { layout: 'five-link', known: 'measured', ofItself: 0.06, beside: 0.04, besideToe: 0.05 },
+  { layout: 'semi-trailing arm', known: 'typical', ofItself: 0.25, beside: 0.1, besideToe: 0.25 },
+  { layout: 'semi-trailing arm', known: 'measured', ofItself: 0.04, beside: 0.02, besideToe: 0.05 },
 ]

@@ -1,6 +1,6 @@
 import type { Point } from '../linkage/index.ts'
 import type { Slide, SlottedBolt, SubFrameShift, TopPlate } from './adjuster.ts'
-import type { HandWords, Turning } from './hand-of.ts'
+import type { HandWords, Turning } from './hand.ts'
 import { lengthText } from './length-text.ts'
 import { seenFrom } from './seen-from.ts'
 

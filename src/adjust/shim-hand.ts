@@ -1,5 +1,5 @@
 import type { ShimPack } from './adjuster.ts'
-import type { HandWords, Turning } from './hand-of.ts'
+import type { HandWords, Turning } from './hand.ts'
 import { lengthText } from './length-text.ts'
 import { shimChange } from './shim-change.ts'
 

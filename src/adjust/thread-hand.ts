@@ -1,5 +1,5 @@
 import type { ActsOn, Looks, TieRodThread, View } from './adjuster.ts'
-import type { HandWords, Turning } from './hand-of.ts'
+import type { HandWords, Turning } from './hand.ts'
 import { otherWay } from './other-way.ts'
 import { seenFrom } from './seen-from.ts'
 import { turnsText } from './turns-text.ts'

@@ -1,6 +1,6 @@
 import { inDegrees } from '../quantity/index.ts'
 import type { Wedge } from './adjuster.ts'
-import type { HandWords, Turning } from './hand-of.ts'
+import type { HandWords, Turning } from './hand.ts'
 import { seenFrom } from './seen-from.ts'
 
 /** Which wedge is fitted in place of which, and where its thick edge goes. */

@@ -27,8 +27,6 @@ export function taughtSetup(corner: Corner, state: JobState, rounds: readonly Re
   const last = rounds.at(-1)!
   const setup = axleSetup(corner, state, last.round)
   if ('axle' in setup) return setup
-  // How far the answer of a hinged arm lies from its points has not been drawn out: it is taken as they say.
-  if (setup.left.points.layout === 'semi-trailing arm') return setup
   const taught = (side: Side): WheelSetup => ({
     ...setup[side],
     response: responseOf(corner, state, rounds, { side, wheel: setup[side] }),

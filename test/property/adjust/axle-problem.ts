@@ -1,6 +1,6 @@
 // Invented axles with readings, for tests only.
 import fc from 'fast-check'
-import type { Adjuster, AxleSetup, MovesProblem, WheelSetup } from '../../../src/adjust/index.ts'
+import type { Adjuster, CornersSetup, MovesProblem, WheelSetup } from '../../../src/adjust/index.ts'
 import type { CornerPoints, ReadingName } from '../../../src/linkage/index.ts'
 import type { Measured } from '../../../src/measure/index.ts'
 import { deg, metre, mm, turn } from '../../../src/quantity/index.ts'
@@ -31,7 +31,12 @@ export const wheel = (
   points: CornerPoints = longArms,
 ): WheelSetup => ({ points, drive: still, adjusters: adjustersOf(), settings })
 
-export const axle = (left = wheel(), right = wheel()): AxleSetup => ({ end: 'front', left, right })
+/** A problem whose axles are computed corner by corner. */
+export interface CornersProblem extends MovesProblem {
+  readonly axles: readonly CornersSetup[]
+}
+
+export const axle = (left = wheel(), right = wheel()): CornersSetup => ({ end: 'front', left, right })
 
 /** Limits of an invented sheet. */
 export const sheet: MovesProblem['limits'] = {
@@ -70,7 +75,7 @@ const angle = (low: number, high: number) =>
   fc.integer({ min: Math.round(low * 100), max: Math.round(high * 100) }).map((n) => n / 100)
 
 /** Axles that stand somewhat off their limits. */
-export const anyProblem: fc.Arbitrary<MovesProblem> = fc
+export const anyProblem: fc.Arbitrary<CornersProblem> = fc
   .record({
     points: fc.constantFrom<CornerPoints>(longArms, tiltedAxes),
     left: settings,
@@ -95,7 +100,7 @@ export const anyProblem: fc.Arbitrary<MovesProblem> = fc
   })
 
 /** The same axle seen in a mirror. */
-export function mirrored(problem: MovesProblem): MovesProblem {
+export function mirrored(problem: CornersProblem): CornersProblem {
   const swap = (name: string) =>
     name.replace(/left|right/, (side) => (side === 'left' ? 'right' : 'left')) as ReadingName
   const renamed = <T>(

@@ -17,6 +17,7 @@ import { law, near, refuses } from '../../support/law.ts'
 import { axle, read, readings, sheet, still, wheel } from './axle-problem.ts'
 import { eccentric, familyStrut, longArms, rearLinks, tieRod, tiltedAxes } from './invented-corners.ts'
 import { jittered, scatterOverPrior } from './response-scatter.ts'
+import { busArm } from './whole-axles.ts'
 
 const angles = ['camber', 'caster', 'toe'] as const
 const typical = { known: 'typical', source: 'port unit 07' } as const
@@ -258,6 +259,15 @@ describe('AD17 prior of a response', () => {
       points: rearLinks,
       drive: still,
       adjusters: [eccentric('camber', 'inner2'), eccentric('toe', 'inner4')],
+      settings: {},
+    },
+    'semi-trailing arm': {
+      points: busArm,
+      drive: still,
+      adjusters: [
+        eccentric('front', 'innerFront', { along: [0, 0, 1] }),
+        eccentric('rear', 'innerRear', { along: [1, 0, 0] }),
+      ],
       settings: {},
     },
   }

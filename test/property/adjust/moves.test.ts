@@ -3,7 +3,6 @@ import {
   type Adjuster,
   displacementOf,
   type Moves,
-  type MovesProblem,
   moves,
   type WheelSetup,
 } from '../../../src/adjust/index.ts'
@@ -16,6 +15,7 @@ import {
   anyProblem,
   axle,
   between,
+  type CornersProblem,
   mirrored,
   read,
   readings,
@@ -61,7 +61,7 @@ describe('moves land where predicted', () => {
     anyProblem,
     (problem) => {
       const found = moves(problem, few)
-      const [{ left, right }] = problem.axles as [MovesProblem['axles'][number]]
+      const [{ left, right }] = problem.axles as [CornersProblem['axles'][number]]
       for (const [side, setup] of [
         ['left', left],
         ['right', right],
@@ -182,7 +182,7 @@ describe('AD10 mirror', () => {
     { runs: 25 },
   )
   test('AD10 one wheel out on the left, then on the right: the same amount, the hand mirrored', () => {
-    const problem: MovesProblem = {
+    const problem: CornersProblem = {
       axles: [axle()],
       readings: readings([-1.3, 3.2, 0.1, -0.5, 3.2, 0.1]),
       limits: sheet,
@@ -234,7 +234,7 @@ describe('AD11 fewest', () => {
   })
   test('AD11 no smaller set of adjusters, anywhere on its steps, would have been sure enough', () => {
     // the right wheel alone: camber and toe out; brute force over all settings of every single adjuster
-    const problem: MovesProblem = {
+    const problem: CornersProblem = {
       axles: [axle()],
       readings: readings([-0.5, 3.2, 0.1, -1.25, 3.1, 0.35]),
       limits: sheet,
@@ -344,7 +344,7 @@ describe('AD11 fewest', () => {
 
 describe('AD12 out of reach', () => {
   test('AD12 it says which reading, by how much the reach ends, and does not spoil the rest', () => {
-    const problem: MovesProblem = {
+    const problem: CornersProblem = {
       axles: [axle()],
       readings: readings([-3.5, 3.2, 0.1, -0.5, 3.2, 0.35]),
       limits: sheet,
@@ -433,7 +433,7 @@ describe('AD12 out of reach', () => {
 
 describe('AD13 chances', () => {
   test('AD13 stated chances are what a simulation of its own observes', () => {
-    const problem: MovesProblem = {
+    const problem: CornersProblem = {
       axles: [axle()],
       readings: readings([-1.1, 3.2, 0.33, -0.7, 2.6, 0.1], [0.12, 0.2, 0.05]),
       limits: sheet,
@@ -567,7 +567,7 @@ describe('AD13 chances', () => {
     near(camber.insideAfter!, inside.length / changes.length, { abs: 0.04 })
   })
   test('AD14 a rear reading that no adjuster moves still counts in being inside everything', () => {
-    const problem: MovesProblem = {
+    const problem: CornersProblem = {
       axles: [axle()],
       readings: { ...readings([-0.5, 3.2, 0.35, -0.5, 3.2, 0.1]), 'rear left camber': read(-1.5, 0.1, 'rl') },
       limits: { ...sheet, 'rear left camber': between(-1.5, -0.5) },
@@ -604,7 +604,7 @@ describe('AD13 chances', () => {
 })
 
 describe('edges', () => {
-  const problem: MovesProblem = {
+  const problem: CornersProblem = {
     axles: [axle()],
     readings: readings([-1.1, 3.2, 0.33, -0.7, 2.6, 0.1]),
     limits: sheet,

@@ -1,10 +1,10 @@
 // How far responses scatter when a corner's points are off; for tests only.
 import { displacementOf, priorResponse, type WheelSetup } from '../../../src/adjust/index.ts'
-import { type CornerPoints, mechanism, type Point, poseAt } from '../../../src/linkage/index.ts'
+import { type AnyCornerPoints, mechanism, type Point, poseAt } from '../../../src/linkage/index.ts'
 import { seededRandom } from '../../../src/measure/index.ts'
 
 /** Every coordinate off by a normal error, tie-rod and arm points alike; the wheel centre stays. */
-export function jittered(points: CornerPoints, spread: number, seed: number): CornerPoints {
+export function jittered(points: AnyCornerPoints, spread: number, seed: number): AnyCornerPoints {
   const { normal } = seededRandom(seed)
   const off = (p: Point): Point => [
     p[0] + spread * normal(),
@@ -25,7 +25,7 @@ export function jittered(points: CornerPoints, spread: number, seed: number): Co
       name,
       Array.isArray(value) && name !== 'wheelCentre' ? off(value as unknown as Point) : value,
     ]),
-  ) as unknown as CornerPoints
+  ) as unknown as AnyCornerPoints
 }
 
 /** Slopes in rad per m of stroke, [angle · adjusters + adjuster], by the linkage alone. */
@@ -39,7 +39,7 @@ function slopesOf(wheel: WheelSetup): number[] {
     return poseAt(mechanism(wheel.points, displacementOf(one, wheel.points, setting)), wheel.drive)
   }
   const angles =
-    wheel.points.layout === 'five-link'
+    wheel.points.layout === 'five-link' || wheel.points.layout === 'semi-trailing arm'
       ? (['camber', 'toe'] as const)
       : (['camber', 'caster', 'toe'] as const)
   return angles.flatMap((angle) =>

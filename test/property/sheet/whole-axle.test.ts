@@ -42,6 +42,13 @@ describe('SH17 a whole axle is read, drawn and moved as one', () => {
       ])
       expect(after.clamp).toHaveLength(4)
       expect(after.readings.map(({ text }) => text)).toEqual(before.readings.map(({ text }) => text))
+      // a rear wedge that nobody has looked at keeps no front adjuster from its work, and bends no front wheel
+      const said = ({ moves }: Sheet) => [
+        moves.moves.map(({ name, wheel, amount }) => [name, wheel, amount]),
+        moves.outOfReach.map(({ sentence }) => sentence),
+        moves.sentence,
+      ]
+      expect(said(after)).toEqual(said(before))
     }
   })
 
