@@ -38,13 +38,18 @@ export function openHold(
       ),
     )
   if (final) return found
-  const value = `Tighten it to ${required.said}.`
+  const value =
+    required.procedure === 'none'
+      ? 'Bring it home, see that it is locked or seated, and write that down.'
+      : required.procedure === 'hand snug'
+        ? `Make it ${required.said}.`
+        : `Tighten it to ${required.said}.`
   if (fell)
     found.push(
       hold(
         'fell',
         [fell.entry, fell.by],
-        `${called}: ${fell.was === 'checked' ? 'tightened and checked' : 'final'} by entry ${fell.entry}, opened again by entry ${fell.by}, so that no longer counts.`,
+        `${called}: ${fell.was === 'checked' ? 'tightened and checked' : 'made final'} once, and opened again since, so that no longer counts.`,
         `${value} Then record it${required.secondCheck ? ' and have it looked at again' : ''}.`,
       ),
     )

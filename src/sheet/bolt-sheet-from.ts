@@ -87,7 +87,7 @@ function recordedWords({ record }: BoltLine): readonly string[] {
     ...(moved ? ['adjuster moved'] : []),
     ...[...stages, ...(final ? [final] : [])].map((fact) =>
       words(
-        `${fact.stage === 'stage' ? `stage ${fact.number}` : 'final'}${(fact.torque ?? fact.setting) ? ` ${(fact.torque ?? fact.setting)!.text}` : ''}`,
+        `${fact.stage === 'stage' ? `stage ${fact.number}:` : 'final'}${(fact.torque ?? fact.setting) ? ` ${(fact.torque ?? fact.setting)!.text}` : ''}`,
         fact.angle && `then ${fact.angle.text}`,
         fact.endFloat && `end float ${fact.endFloat.text}`,
         ...(fact.position ?? []),
