@@ -180,7 +180,12 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
           { key: keys.pedal, is: ['firm'], why: say.pedal, rule: 'I18' },
           ...needs,
         ],
-        effects: Object.fromEntries(these.map((axle) => [keys.settled(axle), 'yes'])),
+        effects: Object.fromEntries(
+          these.flatMap((axle) => [
+            [keys.settled(axle), 'yes'],
+            ...(nth === 2 ? [[keys.settledAgain(axle), 'yes']] : []),
+          ]),
+        ),
         cautions: [say.pedal, say.toe],
         why: 'lowered wheels stand scrubbed in, and read wrong',
       }),
@@ -217,7 +222,7 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
         place,
         needs: [
           { key: keys.reading(axle), is: ['provisional'], why: 'it is set from a reading' },
-          settled(axle),
+          { ...settled(axle), custom: true },
           ...needs,
         ],
         effects: { [keys.camberAndCaster(axle)]: 'set', ...effects },
@@ -234,7 +239,7 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
         place,
         needs: [
           { key: keys.reading(axle), is: ['provisional'], why: 'it is set from a reading' },
-          settled(axle),
+          { ...settled(axle), custom: true },
           ...needs,
         ],
         effects: { [keys.toe(axle)]: 'set', ...effects },

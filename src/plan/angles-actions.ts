@@ -10,6 +10,7 @@ import { keys } from './keys.ts'
 import { needsMark } from './needs-mark.ts'
 import { steeringTurner } from './steering-turner.ts'
 import { supportActions } from './support-actions.ts'
+import { supports } from './supports.ts'
 import { whereOf } from './where-of.ts'
 import type { Work } from './work.ts'
 
@@ -88,8 +89,24 @@ export function anglesActions(
   steering.to('straight')
   if (onRamps) actions.push(support.offRamps())
   if (read.length > 0) {
-    actions.push(care.settle(assembly.axles, 2, allFinal(work, actions)))
-    for (const axle of read) actions.push(care.read(axle, 'proving', allFinal(work, actions)))
+    const isMoved = actions.some(({ verb }) =>
+      ['drive off ramps', 'set toe', 'set camber and caster'].includes(verb),
+    )
+    if (isMoved)
+      actions.push(
+        care.settle(
+          assembly.axles,
+          2,
+          allFinal(work, actions).map((need) => ({ ...need, custom: true as const })),
+        ),
+      )
+    const again: readonly Need[] = (isMoved ? assembly.axles : []).map((axle) => ({
+      key: keys.settledAgain(axle),
+      is: ['yes'],
+      why: 'it is settled again after the last joint',
+      custom: true,
+    }))
+    for (const axle of read) actions.push(care.read(axle, 'proving', [...again, ...allFinal(work, actions)]))
   }
   return actions
 }
@@ -124,6 +141,7 @@ function setAxle(
     .map((id) => assembly.joints[id]!)
     .filter(({ adjusts }) => adjusts)
   const marked = new Set([...work.open, ...work.bench])
+  if (leans.length === 0 && toes.length === 0) return
   actions.push(care.read(axle, 'provisional', [...finals, ...after]))
   const needed = (joints: readonly JointNode[]): readonly Need[] =>
     joints.map((joint) => ({
@@ -136,11 +154,14 @@ function setAxle(
     actions.push(
       care.setCamberAndCaster(
         axle,
-        leans.map((joint) => ({
-          key: keys.joint(joint.id),
-          is: ['run up'],
-          why: 'nipped up, so that it moves',
-        })),
+        [
+          ...leans.map((joint) => ({
+            key: keys.joint(joint.id),
+            is: ['run up'],
+            why: 'nipped up, so that it moves',
+          })),
+          ...underNeeds(axle, leans),
+        ],
         Object.fromEntries(
           leans
             .flatMap((joint) => adjusters.filter((one) => one.joints.includes(joint.id)))
@@ -154,7 +175,17 @@ function setAxle(
     for (const joint of untouched)
       if (needsMark(joint)) {
         const mark = undoingActions(work, joint).mark()
-        actions.push({ ...mark, needs: [] })
+        actions.push({
+          ...mark,
+          needs: [
+            {
+              key: keys.support(axle),
+              is: joint.place === 'under' ? supports.handsUnder : supports.carried,
+              why: 'it is carried while hands are at it',
+              rule: 'I1',
+            },
+          ],
+        })
       }
     if (toes.length > 0) {
       actions.push(
@@ -173,9 +204,15 @@ function setAxle(
                 ]
               : []),
             { key: keys.steering, is: ['straight'], why: 'the steering wheel is straight and held' },
+            ...underNeeds(axle, toes),
           ],
           {
             ...Object.fromEntries(toes.map(({ id }) => [keys.joint(id), 'run up'])),
+            // The rods have moved under standing tyres; a bush bolt at ride height waits for nothing more.
+            ...(held.some(({ final }) => final === 'at ride height') ||
+            toes.some(({ final }) => final === 'at ride height')
+              ? {}
+              : { [keys.settled(axle)]: 'no' }),
             ...Object.fromEntries(
               untouched
                 .filter(({ file }) => file.reuse === 'new')
@@ -205,8 +242,21 @@ function setAxle(
   steering.to('straight')
 }
 
+/** Hands under it only where something carries it over them. */
+const underNeeds = (axle: AxleName, joints: readonly JointNode[]): readonly Need[] =>
+  joints.some(({ place }) => place === 'under')
+    ? [
+        {
+          key: keys.support(axle),
+          is: supports.handsUnder,
+          why: 'its bolts are reached from under',
+          rule: 'I1',
+        },
+      ]
+    : []
+
 const lastMove = (axle: AxleName): readonly Need[] => [
-  { key: keys.toe(axle), is: ['set'], why: 'toe is the last move', rule: 'I7' },
+  { key: keys.toe(axle), is: ['set'], why: 'toe is the last move', custom: true },
 ]
 /** Wheel nuts are final before the vehicle rolls. */
 const wheelsTight = ({ assembly, open }: Work): readonly Need[] =>

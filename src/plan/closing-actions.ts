@@ -70,7 +70,8 @@ export function closingActions(work: Work, joint: JointNode): ClosingActions {
           ...wheelOffNeeds(work, joint),
           ...knuckleHeldNeeds(work, joint),
         ]
-  const held = holdNeeds(work, joint)
+  // Where the arm is raised until its joints meet, that is how they meet, not a rule.
+  const held: readonly Need[] = holdNeeds(work, joint).map((need) => ({ ...need, custom: true as const }))
   const torque = { tool: closingWords.tool(joint) } as const
   const shaft = joint.joins.some((part) => assembly.parts[part]?.kind === 'steering shaft')
 
@@ -237,7 +238,8 @@ function finalPosition(
           key: keys.support(axle),
           is: supports.onWheels,
           why: 'the ground holds the wheel',
-          rule: joint.kind === 'wheel nuts' ? 'I2' : 'I14',
+          ...(joint.kind === 'wheel nuts' ? { rule: 'I2' as const } : {}),
+          ...(joint.kind === 'axle nut' ? { rule: 'I14' as const } : {}),
         },
       ]
     default:

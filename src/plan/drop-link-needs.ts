@@ -10,6 +10,10 @@ import type { Work } from './work.ts'
  * @source common practice, no source
  */
 export function dropLinkNeeds(work: Work, hold: Pick<HoldNode, 'axle' | 'side'>): readonly Need[] {
+  // With the other side's link off too the bar is free anyway: then it is only tidy.
+  const other = hold.side === 'left' ? 'right' : 'left'
+  const bothOff =
+    hold.side && dropLinkJoints(work.assembly, { ...hold, side: other }).some((id) => work.open.has(id))
   return dropLinkJoints(work.assembly, hold)
     .filter((joint) => work.open.has(joint))
     .slice(0, 1)
@@ -18,5 +22,6 @@ export function dropLinkNeeds(work: Work, hold: Pick<HoldNode, 'axle' | 'side'>)
       is: ['open'],
       why: 'the bar would twist and spring back',
       rule: 'I10',
+      ...(bothOff ? { custom: true as const } : {}),
     }))
 }

@@ -18,6 +18,7 @@ const untouched: readonly (readonly [start: string, value: string])[] = [
   ['adjuster ', 'as found'],
   ['support ', 'on its wheels'],
   ['settled ', 'yes'],
+  ['again settled ', 'no'],
   ['camber and caster ', 'as found'],
   ['toe ', 'as found'],
   ['reading ', 'none'],

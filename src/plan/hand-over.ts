@@ -21,11 +21,14 @@ export function handOver(
     lifted,
     follows,
     care,
+    earlier,
   }: {
     readonly tight: readonly Need[]
     readonly lifted: readonly AxleName[]
     readonly follows: readonly Consequence[]
     readonly care: AftercareActions
+    /** What is done before. */
+    readonly earlier: readonly Action[]
   },
 ): readonly Action[] {
   const { assembly } = work
@@ -50,11 +53,11 @@ export function handOver(
   const lamps = (follows.find(({ kind }) => kind === 'lamp')?.because ?? []).map(
     (id): Need => ({ key: keys.lamp(id), is: ['looked at'], why: 'its lamp was looked at', rule: 'I19' }),
   )
-  const checked = touched
-    .filter(({ red }) => red)
+  const checked = earlier
+    .filter(({ verb }) => verb === 'second check')
     .map(
-      ({ id }): Need => ({
-        key: keys.joint(id),
+      ({ joint }): Need => ({
+        key: keys.joint(joint!),
         is: ['checked'],
         why: 'it has had its second look',
         rule: 'I21',
@@ -66,11 +69,19 @@ export function handOver(
   const card: readonly Need[] = has('re-tighten')
     ? [{ key: keys.appointment, is: ['made'], why: 'a wheel was off', rule: 'I22' }]
     : []
+  const firm: readonly Need[] = [{ key: keys.pedal, is: ['firm'], why: 'it has brakes', rule: 'I20' }]
   const actions: Action[] = []
   if (has('centring')) actions.push(care.centre())
-  if (has('electronics')) for (const what of electronics) actions.push(care.electronics(what, proven))
+  if (has('electronics'))
+    for (const what of electronics)
+      actions.push(
+        care.electronics(
+          what,
+          proven.map((need) => ({ ...need, custom: true as const })),
+        ),
+      )
   if (has('re-tighten')) actions.push(care.appoint())
-  actions.push(care.roadTest([...tight, ...proven, ...pins, ...clear, ...lines]))
+  actions.push(care.roadTest([...tight, ...proven, ...pins, ...clear, ...lines, ...firm]))
   actions.push(
     makeAction({
       id: 'hand over',

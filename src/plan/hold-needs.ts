@@ -9,14 +9,16 @@ import type { Work } from './work.ts'
  *
  * @source common practice, no source
  */
-export function holdNeeds({ assembly, standIns }: Work, joint: JointNode): readonly Need[] {
+export function holdNeeds(work: Work, joint: JointNode): readonly Need[] {
+  const { assembly, standIns } = work
   return Object.values(assembly.holds)
     .filter((hold) => hold.joints.includes(joint.id))
     .map((hold) => ({
       key: keys.energy(hold.id),
       // Over a jack all joints but the arm's pivots are undone and made while the jack holds.
-      is:
-        standIns[hold.id] !== 'jack under the arm'
+      is: work.bench.has(joint.id)
+        ? ['held by the jack', 'let down', 'in the compressor']
+        : standIns[hold.id] !== 'jack under the arm'
           ? ['let down', 'in the compressor']
           : hold.jackPath.includes(joint.id)
             ? ['let down']

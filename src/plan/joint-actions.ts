@@ -82,7 +82,18 @@ export function undoingActions(work: Work, joint: JointNode): UndoingActions {
         words: `Mark the ${called} as found: ${marksOf(joint).join(', ')}`,
         how: { on: bodySideToo(work, joint) ? 'body side too' : 'the joint' },
         tool: 'paint pen',
-        needs: onBench || habit.cracked ? [] : [...supportNeeds(joint), ...wheelOffNeeds(work, joint)],
+        needs: onBench
+          ? []
+          : habit.cracked
+            ? [
+                {
+                  key: keys.support(axle),
+                  is: supports.carried,
+                  why: 'it is carried while hands are at it',
+                  rule: 'I1',
+                },
+              ]
+            : [...supportNeeds(joint), ...wheelOffNeeds(work, joint)],
         effects: { [keys.mark(id)]: bodySideToo(work, joint) ? 'recorded, body side too' : 'recorded' },
         records: marksOf(joint),
         cautions: bodySideToo(work, joint)
@@ -177,7 +188,13 @@ function connectedShaft(work: Work, joint: JointNode) {
 /** A loose spring is out before the pivots of its arm are undone. */
 const springOut = (work: Work, joint: JointNode): readonly Need[] =>
   Object.values(work.assembly.holds)
-    .filter((hold) => hold.loose && hold.jackPath.includes(joint.id) && work.off.has(hold.id))
+    .filter(
+      (hold) =>
+        hold.loose &&
+        work.standIns[hold.id] === 'jack under the arm' &&
+        hold.jackPath.includes(joint.id) &&
+        work.off.has(hold.id),
+    )
     .map((hold) => ({
       key: keys.part(hold.id),
       is: ['off', 'freed'],

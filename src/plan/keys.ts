@@ -15,6 +15,7 @@ export const keys = {
   lamp: (part: string) => `lamp ${part}`,
   adjuster: (id: string) => `adjuster ${id}`,
   support: (axle: string) => `support ${axle}`,
+  settledAgain: (axle: string) => `again settled ${axle}`,
   settled: (axle: string) => `settled ${axle}`,
   camberAndCaster: (axle: string) => `camber and caster ${axle}`,
   toe: (axle: string) => `toe ${axle}`,

@@ -181,7 +181,7 @@ function takeOffNeeds(work: Work, part: PartNode, piece: readonly PartNode[]): r
         ]
       : []),
     ...(part.file.heavy ? [{ key: keys.tail, is: ['set'], why: say.heavy, rule: 'I1' } as const] : []),
-    ...(hold?.loose
+    ...(hold?.loose && !isStrutSpring(work.assembly, hold)
       ? [
           {
             key: keys.energy(part.id),
@@ -231,7 +231,7 @@ function looseFit(work: Work, spring: PartNode): readonly Need[] {
     .flatMap(({ joins }) => joins)
     .filter((part) => part !== spring.id && ends.includes(assembly.parts[part]!.name))
   return [
-    ...(assembly.holds[spring.id]?.jackPath ?? [])
+    ...(work.standIns[spring.id] === 'jack under the arm' ? assembly.holds[spring.id]!.jackPath : [])
       .filter((joint) => work.open.has(joint))
       .map((joint) => ({
         key: keys.joint(joint),

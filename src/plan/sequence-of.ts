@@ -110,10 +110,26 @@ export function sequenceOf(
     why: 'run up is not tight',
     rule: 'I20',
   }))
-  if (lifted.length > 0) after.push(care.clearance(tight))
-  after.push(...handOver(work, { tight, lifted, follows, care }))
-  const all = [...before, ...lift, ...stripped, ...closed, ...lower, ...angles, ...after]
+  if (lifted.length > 0) after.push(care.clearance(tight.map((need) => ({ ...need, custom: true as const }))))
+  after.push(...handOver(work, { tight, lifted, follows, care, earlier: [...closed, ...lower, ...angles] }))
+  const all = [...before, ...lift, ...stripped, ...closed, ...lower, ...angles, ...after].map((action) =>
+    nobodyUnder(action, choice),
+  )
   return jacks > 1 || jacksAtOnce(all) > 1 ? all.map(withoutJack) : all
+}
+
+/** Nobody is under the axle while a jack holds one of its corners at ride height. */
+function nobodyUnder(action: Action, { raised }: Choice): Action {
+  if (action.place !== 'under') return action
+  return waiting(
+    action,
+    [...raised].map((where) => ({
+      key: keys.arm(where),
+      is: ['free', 'jack under', 'let down'],
+      why: 'nobody is under a corner that a jack holds at ride height',
+      rule: 'I7b',
+    })),
+  )
 }
 
 /** A jack for each corner: then none waits for another. */

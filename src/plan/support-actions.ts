@@ -163,7 +163,10 @@ export function supportActions(axles: readonly AxleName[]): SupportActions {
         words: 'Roll it off again, onto the measuring place',
         tool: 'ramps, pit or drive-on lift',
         needs: each(['wheels on ramps or over the pit'], 'it stands there'),
-        effects: all('on its wheels'),
+        effects: {
+          ...all('on its wheels'),
+          ...Object.fromEntries(axles.map((axle) => [keys.settled(axle), 'no'])),
+        },
         why: 'angles are read on the measuring place',
       }),
   }

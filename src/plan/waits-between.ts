@@ -51,11 +51,14 @@ export function waitsBetween(actions: readonly Action[], from: State = {}): read
       while (low >= 0 && holds(low - 1)) low--
       let high = at
       while (high + 1 < groups.length && holds(high + 1)) high++
+      const rule = need.custom ? null : (need.rule ?? null)
+      // One of several that make it so would do for the need; that all come first is only for safety.
       if (low >= 0)
-        for (const first of groups[low]!.at) if (first < here) wait(first, here, need.why, need.rule ?? null)
+        groups[low]!.at.forEach((first, i, all) => {
+          if (first < here) wait(first, here, need.why, all.length === 1 || i === 0 ? rule : null)
+        })
       if (high + 1 < groups.length)
-        for (const next of groups[high + 1]!.at)
-          if (next !== here) wait(here, next, need.why, need.rule ?? null)
+        for (const next of groups[high + 1]!.at) if (next !== here) wait(here, next, need.why, rule)
     }
   })
   return [...found.values()]

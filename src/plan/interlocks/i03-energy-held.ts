@@ -24,7 +24,9 @@ export const energyHeld: Interlock = (moment) => {
     const seats = Object.values(assembly.joints).filter(
       ({ kind, joins }) => kind === 'seat' && joins.includes(action.part!),
     )
-    const isOut = seats.some(({ id }) => looks.value(moment, keys.joint(id)) === 'open')
+    const isOut = seats.some(
+      ({ id }) => looks.value(moment, keys.joint(id)) === 'open' || action.effects[keys.joint(id)] === 'open',
+    )
     if (hold?.loose && isOut && energy !== 'let down' && energy !== 'in the compressor')
       return broken(
         `The ${hold.called} still has its load and flies out.`,

@@ -32,7 +32,7 @@ export const hoseAndLead: Interlock = (moment) => {
   const fixes = action.verb === 'connect' || action.verb === 'run up'
   const hose = joint?.joins
     .map((id) => moment.assembly.parts[id]!)
-    .find(({ kind }) => kind === 'hose' || kind === 'lead')
+    .find(({ kind }) => ['hose', 'lead', 'height-sensor rod'].includes(kind))
   if (joint && fixes && hose && action.place !== 'at the bench') {
     const loose = looks
       .touched(moment)

@@ -16,7 +16,7 @@ const broken = (would: string, instead: string): Broken => ({ rule: 'I14', would
 export const wheelBearing: Interlock = (moment) => {
   const { action, assembly } = moment
   const joint = looks.joint(moment)
-  if (joint?.kind === 'axle nut' && action.verb === 'crack') {
+  if (joint?.kind === 'axle nut' && (action.verb === 'crack' || action.verb === 'final')) {
     const onGround = joint.file.cracked === 'on the ground'
     const standing = (supports.onWheels as readonly string[]).includes(
       looks.value(moment, keys.support(joint.axle)),
@@ -24,9 +24,9 @@ export const wheelBearing: Interlock = (moment) => {
     if (onGround && !standing)
       return broken(
         'The lifted wheel turns with the wrench, and the pull can bring the vehicle off its stands.',
-        'Crack it on the ground, as its sheet says.',
+        'Crack and finish it on the ground, as its sheet says.',
       )
-    if (!onGround && standing)
+    if (!onGround && standing && action.verb === 'crack')
       return broken(
         'The weight stands on a bearing that nothing clamps any more.',
         'Crack it lifted, the brake held.',

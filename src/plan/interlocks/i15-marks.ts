@@ -28,6 +28,17 @@ export const marks: Interlock = (moment) => {
         instead: 'Mark the body side too.',
       }
   }
+  if (action.verb === 'take off') {
+    const lost = Object.values(assembly.joints).find(
+      (one) =>
+        action.effects[keys.joint(one.id)] === 'open' &&
+        needsMark(one) &&
+        looks.value(moment, keys.mark(one.id)) === 'not recorded',
+    )
+    return lost
+      ? { rule: 'I15', would: `How the ${lost.called} was found is lost.`, instead: 'Record its mark first.' }
+      : null
+  }
   if (action.verb !== 'set camber and caster' && action.verb !== 'set toe') return null
   const sets = action.verb === 'set toe' ? 'toe' : 'camber and caster'
   const unmarked = Object.values(assembly.adjusters)

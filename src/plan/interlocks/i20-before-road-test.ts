@@ -1,7 +1,7 @@
 import { hasPin } from '../has-pin.ts'
 import { keys } from '../keys.ts'
 import { looks } from './looks.ts'
-import type { Broken, Interlock } from './moment.ts'
+import type { Broken, Interlock, Moment } from './moment.ts'
 
 const broken = (would: string, instead: string): Broken => ({ rule: 'I20', would, instead })
 
@@ -30,10 +30,7 @@ export const beforeRoadTest: Interlock = (moment) => {
   if (looks.value(moment, keys.pedal) !== 'firm')
     return broken('The pedal is not firm.', 'Pump or bleed it first.')
   const unset = assembly.axles.find(
-    (axle) =>
-      Object.values(assembly.adjusters).some(
-        (one) => one.axle === axle && looks.value(moment, keys.adjuster(one.id)) !== 'as found',
-      ) && looks.value(moment, keys.reading(axle)) !== 'proven',
+    (axle) => movesAngles(moment, axle) && looks.value(moment, keys.reading(axle)) !== 'proven',
   )
   if (unset)
     return broken(
@@ -48,3 +45,13 @@ export const beforeRoadTest: Interlock = (moment) => {
     )
   return null
 }
+
+/** An adjuster was moved, a joint that says where the wheel stands was open, or a spring is new. */
+const movesAngles = (moment: Moment, axle: string): boolean =>
+  Object.values(moment.assembly.adjusters).some(
+    (one) => one.axle === axle && looks.value(moment, keys.adjuster(one.id)) !== 'as found',
+  ) ||
+  looks.touched(moment).some((joint) => joint.axle === axle && joint.locates) ||
+  Object.values(moment.assembly.holds).some(
+    (hold) => hold.axle === axle && looks.value(moment, keys.part(hold.id)) === 'new',
+  )

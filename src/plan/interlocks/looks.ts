@@ -5,6 +5,7 @@ import { keys } from '../keys.ts'
 import type { Moment } from './moment.ts'
 
 const handsOn: readonly Verb[] = [
+  'mark',
   'crack',
   'free',
   'open',
@@ -16,6 +17,16 @@ const handsOn: readonly Verb[] = [
   'connect',
   'final',
   'pin',
+  'jack under arm',
+  'let down with the jack',
+  'raise the arm',
+  'raise to ride height',
+  'compress',
+  'release compressor',
+  'unwind',
+  'wind',
+  'deflate',
+  'let air in',
 ]
 
 /** What the rules ask of a moment. @source definition */
@@ -27,7 +38,7 @@ export const looks = {
     action.part === undefined ? null : (assembly.parts[action.part] ?? null),
   hold: ({ assembly, action }: Moment): HoldNode | null =>
     action.hold === undefined ? null : (assembly.holds[action.hold] ?? null),
-  /** Hands at a joint or part on the vehicle. */
+  /** Hands at a joint, part or spring on the vehicle. */
   isHandsOn: ({ verb, place }: Action): boolean =>
     handsOn.includes(verb) && (place === 'at the wheel' || place === 'under' || place === 'from above'),
   isUndoing: ({ verb }: Action): boolean => verb === 'open' || verb === 'free',
