@@ -47,14 +47,14 @@ const red: readonly Joint['kind'][] = [
   'adjustable taper-roller hub',
 ]
 /** What only snaps, plugs, slides or presses in. */
-const untightened: readonly Joint['kind'][] = [
-  'clip',
-  'plug',
-  'press fit',
-  'spline',
-  'retaining ring',
-  'seat',
-]
+const untightened: Readonly<Partial<Record<Joint['kind'], string>>> = {
+  clip: 'home and locked',
+  plug: 'home and locked',
+  'press fit': 'pressed home',
+  spline: 'slid home',
+  'retaining ring': 'in its groove all round',
+  seat: 'seated, its end where it was marked',
+}
 
 /**
  * What a joint must be like when it is done. Values come from the spec sheet alone; position, pin and second check
@@ -79,7 +79,7 @@ export function requiredState(
         : null
   const positions = [...new Set([ownKind, said])].filter((position) => position !== null)
   const required: Omit<RequiredState, 'said'> = {
-    procedure: tightening?.procedure ?? (untightened.includes(joint.kind) ? 'none' : null),
+    procedure: tightening?.procedure ?? (joint.kind in untightened ? 'none' : null),
     ...values(tightening),
     condition: tightening?.condition ?? null,
     positions,
@@ -93,7 +93,7 @@ export function requiredState(
           : null,
     source: tightening ? (tightening.source ?? source) : null,
   }
-  return { ...required, said: saidOf(required) }
+  return { ...required, said: saidOf(required, untightened[joint.kind] ?? 'home') }
 }
 
 const placed = (position: Tightening['position'] | Joint['final']): Position | null =>
@@ -131,19 +131,13 @@ function values(
   }
 }
 
-function saidOf({
-  procedure,
-  low,
-  high,
-  stages,
-  angle,
-  endFloat,
-  condition,
-  positions,
-}: Omit<RequiredState, 'said'>): string {
+function saidOf(
+  { procedure, low, high, stages, angle, endFloat, condition, positions }: Omit<RequiredState, 'said'>,
+  home: string,
+): string {
   const value =
     low === null || high === null
-      ? { 'hand snug': 'hand snug', 'seat and back off': 'seated and backed off', none: 'home and locked' }[
+      ? { 'hand snug': 'hand snug', 'seat and back off': 'seated and backed off', none: home }[
           String(procedure)
         ]
       : low.text === high.text

@@ -79,11 +79,18 @@ function clamp({ clamp: poses }: Sheet): string {
     const turn = pose.armTurn ? `, arm turns ${numberText(pose.armTurn)}` : ''
     const raise = pose.raise ? `raise ${numberText(pose.raise)}${turn}` : ''
     const height = pose.target ? `to ${numberText(pose.target)}: ` : ''
-    const where = htmlText(pose.title.replace('Clamp pose, ', '').replace(/^./, (c) => c.toUpperCase()))
+    const where = htmlText(capital(wheelOf(pose.title)))
     return `<div><h3>${where}, ${height}${raise}</h3>${table}</div>`
   })
   // What is said of each of them is said once.
-  const why = [...new Set(poses.map(({ targetWhy }) => targetWhy))]
+  const reasons = [...new Set(poses.map(({ targetWhy }) => targetWhy))]
+  const why = reasons.map((reason) => {
+    const wheels = poses.filter(({ targetWhy }) => targetWhy === reason).map(({ title }) => wheelOf(title))
+    return reasons.length > 1 ? `${capital(wheels.join(', '))}: ${reason}` : reason
+  })
   const cautions = [...new Set(poses.flatMap((pose) => pose.cautions))]
   return `<h2>Clamp pose: bush bolts are final only here</h2><p><small>Raise the hub from where it hangs; the arm turns against the body. ${htmlText(why.join(' '))}</small></p><div class="poses">${said.join('')}</div><ul class="mind">${list(cautions)}</ul>`
 }
+
+const wheelOf = (title: string) => title.replace('Clamp pose, ', '')
+const capital = (text: string) => text.replace(/^./, (c) => c.toUpperCase())

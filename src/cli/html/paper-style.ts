@@ -45,5 +45,5 @@ li { margin: .5mm 0; break-inside: avoid }
 .sign { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 4mm; margin-top: 2mm }
 .sign div { border-bottom: 1px solid; height: 9mm; font-size: 6.4pt; display: flex; align-items: end }
 footer { margin-top: 1.5mm; font-size: 6.4pt; border-top: .6px solid; padding-top: .6mm }
-@media print { body { padding: 0; width: auto } .page + .page { margin-top: 0 } }
+@media print { body { padding: 0 .4mm 0 0; width: auto } .page + .page { margin-top: 0 } }
 `
