@@ -10,6 +10,7 @@ import {
   planOf,
 } from '../plan/index.ts'
 import { Refusal } from '../quantity/index.ts'
+import { planCorner } from './plan-corner.ts'
 import { goalOfJob } from './plan-goal-of-job.ts'
 import type { SheetSources } from './sources.ts'
 
@@ -50,10 +51,11 @@ export function planOfJob(sources: SheetSources, options: PlanOfJobOptions = {})
     troubles.push(`${error.sentence} ${error.remedy}`)
     return null
   }
-  const { front, rear } = sources.corners
+  const { corners, spec } = sources
+  const models = [corners.front, ...(corners.rear ? [corners.rear] : [])]
   let assembly: Assembly
   try {
-    assembly = assemblyOf(rear ? [front, rear] : [front])
+    assembly = assemblyOf(models.map((corner) => planCorner(corner, spec)))
   } catch (error) {
     tell(error)
     return { ...nothing, troubles }

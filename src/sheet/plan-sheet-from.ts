@@ -114,6 +114,8 @@ function timeOf(actions: readonly Action[], changes: number): string {
 
 function proofOf({ proven, changes }: Plan): string {
   if (proven) return 'Proven: no order of these actions has less walking about.'
+  if (changes.bound < 0.5)
+    return 'Not proven: an order with less walking about was not found, and not ruled out.'
   const least = planTimeWords(Math.max(changes.minutes - changes.bound, 0))
   return `Not proven: of ${planTimeWords(changes.minutes)} of changing tool and place another order might save up to ${least}.`
 }
