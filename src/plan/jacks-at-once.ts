@@ -6,13 +6,19 @@ import { keys } from './keys.ts'
  *
  * @source definition
  */
-export function jacksAtOnce(actions: readonly Action[]): number {
-  let now = 0
+export function jacksAtOnce(actions: readonly Pick<Action, 'effects'>[]): number {
+  const inUse = new Set<string>()
+  let again = 0
   let most = 0
-  for (const { effects } of actions) {
-    if (effects[keys.jack] === 'in use') now++
-    else if (effects[keys.jack] === 'free') now--
-    most = Math.max(most, now)
-  }
+  for (const { effects } of actions)
+    for (const [key, value] of Object.entries(effects)) {
+      if (!key.startsWith(keys.jack)) continue
+      // One key for all corners: taken twice before it is given back, it is two jacks.
+      if (value === 'in use' && inUse.has(key)) again++
+      else if (value === 'in use') inUse.add(key)
+      else if (again > 0) again--
+      else inUse.delete(key)
+      most = Math.max(most, inUse.size + again)
+    }
   return most
 }

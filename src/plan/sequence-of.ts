@@ -15,6 +15,7 @@ import { refitActions } from './refit-actions.ts'
 import { rideInto } from './ride-into.ts'
 import { stripActions } from './strip-actions.ts'
 import { supportActions } from './support-actions.ts'
+import { whereOf } from './where-of.ts'
 import type { Work } from './work.ts'
 
 /** How the vehicle is held, where the workshop may choose. @source definition */
@@ -115,7 +116,7 @@ export function sequenceOf(
   const all = [...before, ...lift, ...stripped, ...closed, ...lower, ...angles, ...after].map((action) =>
     nobodyUnder(action, choice),
   )
-  return jacks > 1 || jacksAtOnce(all) > 1 ? all.map(withoutJack) : all
+  return jacks > 1 || jacksAtOnce(all) > 1 ? all.map(withOwnJack) : all
 }
 
 /** Nobody is under the axle while a jack holds one of its corners at ride height. */
@@ -133,9 +134,16 @@ function nobodyUnder(action: Action, { raised }: Choice): Action {
 }
 
 /** A jack for each corner: then none waits for another. */
-function withoutJack(action: Action): Action {
-  const { [keys.jack]: _, ...effects } = action.effects
-  return { ...action, effects, needs: action.needs.filter(({ key }) => key !== keys.jack) }
+function withOwnJack(action: Action): Action {
+  const { [keys.jack]: jack, ...effects } = action.effects
+  const own = `${keys.jack} ${whereOf(action)}`
+  return {
+    ...action,
+    effects: jack === undefined ? effects : { ...effects, [own]: jack },
+    needs: action.needs.flatMap((need) =>
+      need.key !== keys.jack ? [need] : jack === undefined ? [] : [{ ...need, key: own }],
+    ),
+  }
 }
 
 const isUnion = ({ assembly }: Work, id: string) => assembly.joints[id]!.kind === 'hydraulic union'

@@ -182,7 +182,9 @@ export function stripActions(work: Work, choice: Choice, sides: readonly Side[])
           for (const other of joint.joins)
             if (assembly.parts[other]!.kind === 'caliper' && !piece.some(({ id }) => id === other))
               takeOff(assembly.parts[other]!)
-      push(partActions(work, part).takeOff(piece), { is: 'part', part, piece })
+      // The part that was asked for gives the piece its name.
+      const main = piece.find(({ id }) => work.renewed.has(id)) ?? part
+      push(partActions(work, main).takeOff(piece), { is: 'part', part: main, piece })
       for (const one of piece)
         for (const joint of jointsOf(assembly, one.id)) if (choice.bench.has(joint.id)) openJoint(joint.id)
       const captured = piece
