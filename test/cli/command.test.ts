@@ -18,6 +18,11 @@ function axlewright(...words: string[]) {
   return { code: run.status, out: run.stdout, err: run.stderr }
 }
 
+/** What the demo bus's job names, but for the kit. */
+const busModels = ['front.corner.json', 'rear.corner.json', 'port-unit-07.spec.json'].map(
+  (file) => `examples/port-unit-07/${file}`,
+)
+
 describe('axlewright', () => {
   test('CM1 CM2 the demo sheet: text on standard output, 1 because limits fail', () => {
     const { code, out, err } = axlewright('sheet', job)
@@ -72,7 +77,7 @@ describe('axlewright', () => {
       writeFileSync(path, JSON.stringify({ ...file, entries }))
       return path
     }
-    const models = ['front.corner.json', 'port-unit-07.spec.json'].map((f) => `examples/port-unit-07/${f}`)
+    const models = busModels
     const beside = ['--with', ...models, 'examples/port-kit.kit.json']
     const turned = { kind: 'moved', data: { adjuster: 'tie-rod', wheel: 'front left', by: '-1/3 turn' } }
     const made = axlewright('moves', put('made.job.json', [...file.entries, turned]), ...beside)
@@ -137,7 +142,7 @@ describe('axlewright', () => {
         ),
       }),
     )
-    const models = ['front.corner.json', 'port-unit-07.spec.json'].map((f) => `examples/port-unit-07/${f}`)
+    const models = busModels
     const before = axlewright('bolts', path, '--with', ...models, 'examples/port-kit.kit.json').out
     expect(before).toMatch(/lower ball joint: open\n.*forward to the next slot, never past 130 N·m/)
     expect(before).toMatch(/undone \(open\), and no closing is recorded/)
@@ -158,9 +163,7 @@ describe('axlewright', () => {
     expect(out).toMatch(/it names the kit “port-kit”, and no file given, beside it or one folder up/)
     expect(out).toMatch(/it names the spec sheet “port-unit-07-spec”/)
     // Each of them given, or beside it: fine, and no more is said.
-    const models = ['front.corner.json', 'rear.corner.json', 'port-unit-07.spec.json'].map(
-      (name) => `examples/port-unit-07/${name}`,
-    )
+    const models = busModels
     expect(axlewright('check', path, ...models, 'examples/port-kit.kit.json').code).toBe(0)
     expect(axlewright('check', job)).toMatchObject({ code: 0, out: `${job}: fine (job, format 1)\n` })
     // A file beside it that cannot be read is not the one that is looked for.
@@ -238,13 +241,7 @@ describe('axlewright', () => {
     const { code, err } = axlewright('sheet', file)
     expect(code).toBe(2)
     expect(err).toMatch(/port-unit-07-front/)
-    const given = axlewright(
-      'sheet',
-      file,
-      '--with',
-      ...['front.corner.json', 'port-unit-07.spec.json'].map((f) => `examples/port-unit-07/${f}`),
-      'examples/port-kit.kit.json',
-    )
+    const given = axlewright('sheet', file, '--with', ...busModels, 'examples/port-kit.kit.json')
     expect(given.code).toBe(1)
   })
 
