@@ -3,6 +3,9 @@ import manifest from '../../package.json' with { type: 'json' }
 import { Refusal } from '../quantity/index.ts'
 import { boltsCommand } from './commands/bolts-command.ts'
 import { checkCommand } from './commands/check-command.ts'
+import { type LayoutsOptions, layoutsCommand } from './commands/layouts-command.ts'
+import { type PlanCommandOptions, planCommand } from './commands/plan-command.ts'
+import { planHelp } from './commands/plan-help.ts'
 import { posesCommand } from './commands/poses-command.ts'
 import { readCommand } from './commands/read-command.ts'
 import { readMethods } from './commands/read-methods.ts'
@@ -57,6 +60,30 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
   onJob('bolts', 'the bolt book: every joint, what is still open first and why', boltsCommand)
   onJob('clamp', 'how far to raise the arm before its bush bolts are final', clampCommand)
 
+  program
+    .command('plan JOB')
+    .description('what is done in which order, with what and why; or an order made by hand, judged')
+    .option('--with <FILE...>', 'corner, spec or kit files to use before those beside the job')
+    .option('--replace <ID...>', 'parts that come new; otherwise those that the log says are replaced')
+    .option('--open <ID...>', 'joints that are opened')
+    .option('--support <WHAT>', 'lift or stands; otherwise a lift where the kit has one')
+    .option('--search <HOW>', 'how long an order is looked for: quick, usual or long', 'usual')
+    .option('--judge <ORDER>', 'a file with an order of your own: every rule that it breaks, and its cost')
+    .option('--ids', 'the ids of the actions, one a line, to edit and give to --judge')
+    .option('--why', 'beside each line why it is there and what it waits for')
+    .option('--html <FILE>', 'write it as a card to print (A4 or Letter, one ink)')
+    .option('--json', 'write it as JSON')
+    .option('--plain', 'plain ASCII marks, for terminals that show boxes')
+    .addHelpText('after', planHelp)
+    .action((job: string, options: PlanCommandOptions) => finish(planCommand(job, options)))
+  program
+    .command('layouts [ID] [FILE]')
+    .description('the layouts to start a corner model from; with an id, its file')
+    .option('--overwrite', 'write over a file that is there')
+    .option('--json', 'the list as JSON')
+    .action(async (id: string | undefined, file: string | undefined, options: LayoutsOptions) =>
+      finish(await layoutsCommand(id, file, options)),
+    )
   program
     .command('read METHOD [WORDS...]')
     .description('what one gauge reading really says: value, spread and where the spread comes from')

@@ -60,6 +60,7 @@ export function planOfJob(sources: SheetSources, options: PlanOfJobOptions = {})
     tell(error)
     return { ...nothing, troubles }
   }
+  if (!spec) troubles.push('No spec sheet: no joint has a value. Type them from your own information.')
   const state = foldJob(sources.job.entries)
   const said = given ? { goal: given, troubles: [] } : goalOfJob(assembly, state)
   troubles.push(...said.troubles)

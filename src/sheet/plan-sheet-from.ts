@@ -1,3 +1,4 @@
+import { foldJob } from '../job/index.ts'
 import { type Action, judgeOrder, type Plan, type PlanLine, totalMinutes } from '../plan/index.ts'
 import { planAlternatives } from './plan-alternatives.ts'
 import { planBands } from './plan-bands.ts'
@@ -30,8 +31,9 @@ export function planSheetFrom(sources: SheetSources, options: PlanSheetOptions =
   const { order, planned: before, ...how } = options
   const planned = before ?? planOfJob(sources, how)
   const { assembly, goal, plan, troubles } = planned
+  const title = planTitle(sources)
   if (!assembly || !goal || !plan)
-    return { ...empty, choices: assembly ? planChoices(assembly, goal) : [], troubles: [...troubles] }
+    return { ...empty, title, choices: assembly ? planChoices(assembly, goal) : [], troubles: [...troubles] }
   const lines: Record<string, PlanLine> = Object.fromEntries(
     plan.bands.flatMap((band) => band.lines.map((line) => [line.action.id, line])),
   )
@@ -49,6 +51,7 @@ export function planSheetFrom(sources: SheetSources, options: PlanSheetOptions =
   }))
   const { tools, places, sides, axles } = judged.minutes
   return {
+    title,
     goal: [
       ...goal.replace.map((id) => assembly.parts[id]!.called),
       ...(goal.open ?? []).map((id) => assembly.joints[id]!.called),
@@ -75,7 +78,12 @@ export function planSheetFrom(sources: SheetSources, options: PlanSheetOptions =
   }
 }
 
-const empty: PlanSheet = {
+function planTitle({ job, spec }: SheetSources): PlanSheet['title'] {
+  const vehicle = foldJob(job.entries).opened?.vehicle ?? 'Vehicle not named'
+  return { vehicle, job: job.job, workshop: job.workshop, source: spec?.source ?? '' }
+}
+
+const empty: Omit<PlanSheet, 'title'> = {
   goal: [],
   choices: [],
   bands: [],

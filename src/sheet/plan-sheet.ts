@@ -35,6 +35,13 @@ export interface PlanSheetLine {
 
 /** The plan of a job as one plain value: what terminal, page and paper show. @source definition */
 export interface PlanSheet {
+  /** Which vehicle, which job, whose values. */
+  readonly title: {
+    readonly vehicle: string
+    readonly job: string
+    readonly workshop: string
+    readonly source: string
+  }
   /** What is to be replaced or opened, in words: "right lower arm". */
   readonly goal: readonly string[]
   /** What could be chosen to be replaced, by the corner models. */

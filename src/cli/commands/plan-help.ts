@@ -1,0 +1,12 @@
+/** What stands below the options of `axlewright plan --help`. */
+export const planHelp = `
+Examples, on the demo (all values in it are invented):
+  axlewright plan examples/port-unit-07/port-unit-07.job.json
+  axlewright plan examples/port-unit-12/port-unit-12.job.json --replace "front left strut"
+  axlewright plan examples/port-unit-12/port-unit-12.job.json --html plan.html
+An order of your own:
+  axlewright plan examples/port-unit-12/port-unit-12.job.json --ids > order.txt
+  (move lines of order.txt)
+  axlewright plan examples/port-unit-12/port-unit-12.job.json --judge order.txt
+
+It ends with 1 when an order breaks a rule or leaves something out, or the log names what no model has.`
