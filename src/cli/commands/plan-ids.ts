@@ -25,13 +25,16 @@ export function planIds(
     const wanted = plain(asked)
     const one = all.find(({ id, called }) => plain(id) === wanted || plain(called) === wanted)
     if (one) return one.id
-    const near = all.filter(({ id }) => shares(plain(id), wanted))
+    const near = nearest(
+      all.map(({ id }) => id),
+      wanted,
+    )
     wrong.push(
       `There is no ${what} “${asked}” on this vehicle. ${
         near.length > 0
           ? `Did you mean ${near
               .slice(0, 6)
-              .map(({ id }) => `“${id}”`)
+              .map((id) => `“${id}”`)
               .join(', ')}?`
           : `Known are ${all.map(({ id }) => `“${id}”`).join(', ')}.`
       }`,
@@ -42,11 +45,12 @@ export function planIds(
   return [...new Set(found)]
 }
 
-/** All words of one stand in the other. */
-function shares(id: string, wanted: string): boolean {
-  const words = id.split(' ')
+/** Ids that have all the words asked for; without any, those that share one besides axle and side. */
+function nearest(ids: readonly string[], wanted: string): readonly string[] {
   const asked = wanted.split(' ').filter(Boolean)
-  return (
-    asked.length > 0 && (asked.every((word) => words.includes(word)) || words.every((w) => asked.includes(w)))
-  )
+  const words = (id: string) => plain(id).split(' ')
+  const all = ids.filter((id) => asked.length > 0 && asked.every((word) => words(id).includes(word)))
+  if (all.length > 0) return all
+  const telling = asked.filter((word) => !/^(front|rear|left|right)$/.test(word))
+  return ids.filter((id) => telling.some((word) => words(id).includes(word)))
 }

@@ -15,7 +15,7 @@ export function planBand(
 ): string {
   const rows = lines.map((line, place) => row(line, first + place, lines[place - 1]?.place === line.place))
   const words = station.charAt(0).toUpperCase() + station.slice(1)
-  return `<table><colgroup><col style="width:8mm"><col style="width:5.5mm"><col style="width:8mm"><col><col style="width:30mm"><col style="width:38mm"><col style="width:19mm"></colgroup>
+  return `<table><colgroup><col style="width:7mm"><col style="width:5mm"><col style="width:7mm"><col><col style="width:26mm"><col style="width:34mm"><col style="width:17mm"></colgroup>
 <thead><tr><th colspan="7"><b>${at + 1}</b>${htmlText(words)}</th></tr></thead><tbody>${rows.join('')}</tbody></table>`
 }
 
@@ -36,4 +36,6 @@ function row(line: Band['lines'][number], number: number, samePlace: boolean): s
 
 /** Room to write what belongs to the record, where no value stands. */
 const written = ({ records, value }: Band['lines'][number]): string =>
-  records.length > 0 && value === '' ? `<span class="note">✎ ${htmlText(records.join('; '))}</span>` : ''
+  records.length > 0 && value === ''
+    ? `<span class="note"><b>Write</b> ${htmlText(records.join('; '))}</span>`
+    : ''

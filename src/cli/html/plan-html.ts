@@ -46,6 +46,6 @@ function judged({ against, brokenLines }: PlanSheet): readonly string[] {
     brokenLines === 0
       ? ''
       : `This order breaks rules in ${brokenLines === 1 ? 'one line' : `${brokenLines} lines`}: do not work by it.`
-  const said = [rules, against && `${against}.`].filter(Boolean).join(' ')
+  const said = [rules, against && `${capital(against)}.`].filter(Boolean).join(' ')
   return said ? [said] : []
 }

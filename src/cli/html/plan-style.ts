@@ -29,6 +29,7 @@ tbody td { vertical-align: top; padding: .7mm 1.6mm .6mm 0; border-bottom: .4px 
 .number { text-align: right; padding-right: 1.6mm; font-size: 7.4pt }
 .letter { display: inline-block; min-width: 4mm; text-align: center; border: .8px solid; border-radius: 2.2mm; font-weight: 700; line-height: 3.9mm; height: 4mm; padding: 0 .6mm; box-sizing: border-box }
 .value { font-weight: 700 }
+.value .note { font-weight: normal }
 .what { font-weight: 600 }
 .care li, .note { font-size: 7.2pt; line-height: 1.2 }
 .care li { font-weight: normal }

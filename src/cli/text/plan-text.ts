@@ -61,7 +61,7 @@ function judged({ against, brokenLines, troubles }: PlanSheet): readonly string[
     brokenLines === 0
       ? 'No rule is broken.'
       : `${brokenLines} ${brokenLines === 1 ? 'line breaks a rule' : 'lines break a rule'}: marked with ✕ below.`
-  return [paragraph([rules, against && `${against}.`].filter(Boolean).join(' '), '', width)]
+  return [paragraph([rules, against && `${capital(against)}.`].filter(Boolean).join(' '), '', width)]
 }
 
 function lineText(
