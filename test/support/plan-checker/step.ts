@@ -1,0 +1,320 @@
+import type { Action, Goal } from '../../../src/plan/index.ts'
+import { hasPin, hasTaper, isSteering, locates, onVehicle, pieceOf, tieOf } from './look.ts'
+import type { Carried, PartIs, State, TieIs } from './state.ts'
+import { energies } from './step-energy.ts'
+import type { Vehicle } from './vehicle.ts'
+
+/** The state after an action, whether it was allowed or not. */
+export function step(vehicle: Vehicle, goal: Goal, state: State, action: Action): State {
+  return takenOut(vehicle, goal, effect(vehicle, state, action))
+}
+
+/** An old part is out once it is off and open to all that is not renewed with it. */
+function takenOut(vehicle: Vehicle, goal: Goal, state: State): State {
+  let parts = state.parts
+  for (const id of goal.replace) {
+    const now = parts[id]
+    if (!now || now.out || now.is !== 'off') continue
+    const free = vehicle
+      .tiesOf(id)
+      .every(
+        (tie) => state.ties[tie.id]!.is === 'open' || tie.ends.every((end) => goal.replace.includes(end)),
+      )
+    if (free) parts = { ...parts, [id]: { ...now, out: true } }
+  }
+  return parts === state.parts ? state : { ...state, parts }
+}
+
+function effect(vehicle: Vehicle, state: State, action: Action): State {
+  const { verb } = action
+  const tie = (change: Partial<TieIs>): State => {
+    const id = action.joint ?? ''
+    const now = state.ties[id]
+    if (!now) return state
+    return { ...state, ties: { ...state.ties, [id]: { ...now, touched: true, ...change } } }
+  }
+  const isNew = action.effects[`fastener ${action.joint}`] === 'new'
+  const axles = action.axle ? [action.axle] : vehicle.axles
+  const carried = (value: Carried, more: Partial<State> = {}, on = axles): State => ({
+    ...state,
+    ...more,
+    carried: { ...state.carried, ...Object.fromEntries(on.map((axle) => [axle, value])) },
+  })
+  const unsettled = (on = axles) => ({
+    settled: { ...state.settled, ...Object.fromEntries(on.map((axle) => [axle, false])) },
+  })
+  switch (verb) {
+    case 'mark':
+      return tie({
+        mark: action.how['on'] === 'body side too' ? 'body side too' : 'joint',
+        touched: state.ties[action.joint ?? '']?.touched ?? false,
+      })
+    case 'crack': {
+      const one = tieOf(vehicle, action)
+      if (!one) return state
+      return tie({
+        is: hasTaper(one) ? 'retained' : 'cracked',
+        ...(hasPin(one) ? { pin: 'out' as const } : {}),
+      })
+    }
+    case 'free':
+      return tie({ parted: true })
+    case 'open':
+      return opened(vehicle, tie({ is: 'open', fresh: false }), action)
+    case 'start':
+      return joined(vehicle, tie({ is: 'started', ...(isNew ? { fresh: true } : {}) }), action)
+    case 'run up':
+    case 'connect':
+      return closed(
+        vehicle,
+        tie({
+          is: verb === 'connect' ? 'final' : 'run up',
+          parted: false,
+          ...(isNew ? { fresh: true } : {}),
+        }),
+        action,
+      )
+    case 'final':
+      return { ...tie({ is: 'final' }), angles: reopened(vehicle, state, action) }
+    case 'pin':
+      return tie({ pin: 'new' })
+    case 'second check':
+      return tie({ is: 'checked' })
+    case 'take off':
+    case 'hang':
+      return takenOff(vehicle, state, action)
+    case 'fit':
+      return fitted(vehicle, state, action)
+    case 'compare': {
+      const now = state.parts[action.part ?? '']
+      if (!now) return state
+      const compared = action.how['when'] === 'before lifting' ? 'before' : 'beside'
+      return { ...state, parts: { ...state.parts, [action.part!]: { ...now, compared } } }
+    }
+    case 'chock':
+      return { ...state, chocked: true }
+    case 'jack up':
+      return carried('jack', { ...unsettled(), everLifted: true, clearance: false })
+    case 'stands':
+      return carried('stands')
+    case 'see loaded':
+      return carried('seen loaded')
+    case 'lift':
+      return carried('lift', { ...unsettled(), everLifted: true, clearance: false }, vehicle.axles)
+    case 'lock arms':
+      return carried('locked', {}, vehicle.axles)
+    case 'tail support':
+      return { ...state, tail: true }
+    case 'lower':
+      return carried('wheels', { ...unsettled(), tail: false, clearance: false })
+    case 'drive onto ramps':
+      return carried('ramps', { chocked: true }, vehicle.axles)
+    case 'drive off ramps':
+      return carried('wheels', { chocked: false }, vehicle.axles)
+    case 'roll and settle':
+      return {
+        ...state,
+        chocked: false,
+        settled: Object.fromEntries(vehicle.axles.map((axle) => [axle, true])),
+      }
+    case 'steer': {
+      const to = /left lock|right lock|straight/.exec(action.words)?.[0] ?? 'straight'
+      return { ...state, steering: to as State['steering'], wheelHeld: false }
+    }
+    case 'hold steering wheel':
+      return { ...state, wheelHeld: true }
+    case 'make airbag safe':
+      return { ...state, airbagSafe: action.how['method'] === 'the maker’s' }
+    case 'levelling off':
+      return { ...state, levelling: false }
+    case 'levelling on':
+      return { ...state, levelling: true }
+    case 'bleed': {
+      const lines = Object.entries(state.lines).map(([id, line]) => [id, line === 'open' ? line : 'bled'])
+      return { ...state, lines: Object.fromEntries(lines), pedal: 'firm' }
+    }
+    case 'pump pedal':
+      return { ...state, pedal: 'firm' }
+    case 'look at lamp': {
+      const lamps = Object.keys(state.lamps).map((lead) => {
+        const isBack = vehicle.tiesOf(lead).every(({ id }) => state.ties[id]!.is !== 'open')
+        return [lead, isBack ? 'seen' : state.lamps[lead]!]
+      })
+      return { ...state, lamps: Object.fromEntries(lamps) }
+    }
+    case 'check level sensor':
+      return { ...state, rod: 'fine' }
+    case 'set pressures':
+      return { ...state, pressures: true }
+    case 'record heights':
+      return { ...state, heights: 'recorded' }
+    case 'read angles': {
+      const to = action.how['kind'] === 'proving' ? 'proven' : 'provisional'
+      return { ...state, angles: { ...state.angles, [action.axle ?? '']: to } }
+    }
+    case 'set camber and caster':
+    case 'set toe':
+      return setBy(vehicle, state, action)
+    case 'see clearance':
+      return { ...state, clearance: true, wheelHeld: false }
+    case 'appoint re-tightening':
+      return { ...state, card: true }
+    case 'look whether it may be driven':
+      return { ...state, fitToDrive: true }
+    case 'road test':
+      return { ...state, driven: true }
+    case 'hand over':
+      return { ...state, handedOver: true }
+    default:
+      return energies(vehicle, state, action)
+  }
+}
+
+function opened(vehicle: Vehicle, state: State, action: Action): State {
+  const tie = tieOf(vehicle, action)
+  if (!tie) return state
+  const kinds = tie.ends.map((end) => vehicle.parts.get(end)!.kind)
+  const lead = tie.ends.find((end) => vehicle.parts.get(end)!.kind === 'lead')
+  const isUnplugged = lead !== undefined && (tie.kind === 'plug' || tie.kind === 'bolt')
+  const moved = vehicle.setters.filter(({ ties }) => ties.includes(tie.id))
+  const isSteer = tie.ends.some((end) => isSteering(vehicle, vehicle.parts.get(end)!))
+  const isAside =
+    kinds.some((kind) => ['boot', 'lead', 'hose', 'shield'].includes(kind)) || tie.kind === 'plug'
+  const isAngle = moved.length > 0 || locates(vehicle, tie) || (isSteer && !isAside)
+  return {
+    ...state,
+    clearance: false,
+    ...(tie.kind === 'hydraulic union'
+      ? { lines: { ...state.lines, [tie.id]: 'open' as const }, pedal: 'soft' as const }
+      : {}),
+    ...(isUnplugged ? { lamps: { ...state.lamps, [lead]: 'due' as const } } : {}),
+    ...(kinds.includes('height-sensor rod') ? { rod: 'due' as const } : {}),
+    setters: {
+      ...state.setters,
+      ...Object.fromEntries(moved.map(({ id }) => [id, 'disturbed' as const])),
+    },
+    angles: isAngle ? { ...state.angles, [tie.axle]: 'due' as const } : state.angles,
+  }
+}
+
+/** What is joined lies loose no longer. */
+function joined(vehicle: Vehicle, state: State, action: Action): State {
+  const held = tieOf(vehicle, action)?.ends.filter((end) => state.parts[end]!.loose) ?? []
+  if (held.length === 0) return state
+  const parts = Object.fromEntries(held.map((end) => [end, { ...state.parts[end]!, loose: false }]))
+  return { ...state, parts: { ...state.parts, ...parts } }
+}
+
+function closed(vehicle: Vehicle, state: State, action: Action): State {
+  const tie = tieOf(vehicle, action)
+  if (!tie) return state
+  const now = joined(vehicle, state, action)
+  const back = vehicle.setters.filter(({ ties, slides }) => ties.includes(tie.id) && !slides)
+  return {
+    ...now,
+    clearance: false,
+    ...(tie.kind === 'hydraulic union' ? { lines: { ...state.lines, [tie.id]: 'to bleed' as const } } : {}),
+    setters: { ...state.setters, ...Object.fromEntries(back.map(({ id }) => [id, 'set' as const])) },
+  }
+}
+
+/** What is tightened for good after the proving reading makes it stale, where it moves an angle. */
+function reopened(vehicle: Vehicle, state: State, action: Action): State['angles'] {
+  const tie = tieOf(vehicle, action)
+  if (!tie || state.angles[tie.axle] !== 'proven') return state.angles
+  const moves = locates(vehicle, tie) || vehicle.setters.some(({ ties }) => ties.includes(tie.id))
+  return moves ? { ...state.angles, [tie.axle]: 'due' } : state.angles
+}
+
+function takenOff(vehicle: Vehicle, state: State, action: Action): State {
+  const id = action.part ?? ''
+  const part = vehicle.parts.get(id)
+  if (!part) return state
+  if (action.verb === 'hang')
+    return { ...state, pedal: 'soft', parts: { ...state.parts, [id]: { ...state.parts[id]!, is: 'hung' } } }
+  const piece = [...pieceOf(vehicle, state, id)].filter((one) => one !== 'body')
+  const gone = pieceOf(vehicle, state, id).has('body') ? [id] : piece
+  const kinds = gone.map((one) => vehicle.parts.get(one)!.kind)
+  return {
+    ...state,
+    ties: { ...state.ties, ...seatsOf(vehicle, state, gone, 'open') },
+    parts: {
+      ...state.parts,
+      ...Object.fromEntries(gone.map((one): [string, PartIs] => [one, { ...state.parts[one]!, is: 'off' }])),
+    },
+    ...(kinds.includes('wheel') ? { wheelWasOff: true } : {}),
+    ...(kinds.includes('caliper') || kinds.includes('brake pads') ? { pedal: 'soft' as const } : {}),
+  }
+}
+
+/** The seats that a spring leaves, or finds again, when it goes and the part below it stays. */
+function seatsOf(
+  vehicle: Vehicle,
+  state: State,
+  moved: readonly string[],
+  to: 'open' | 'final',
+): Record<string, TieIs> {
+  const found: Record<string, TieIs> = {}
+  for (const id of moved)
+    for (const tie of vehicle.tiesOf(id)) {
+      if (tie.kind !== 'seat' || tie.ends.every((end) => moved.includes(end))) continue
+      const now = state.ties[tie.id]!
+      if (to === 'open' || now.is === 'open') found[tie.id] = { ...now, is: to, touched: true }
+    }
+  return found
+}
+
+function fitted(vehicle: Vehicle, state: State, action: Action): State {
+  const id = action.part ?? ''
+  if (!vehicle.parts.has(id)) return state
+  const piece =
+    state.parts[id]!.is === 'off'
+      ? [...pieceOf(vehicle, state, id)].filter((one) => !onVehicle(state, one))
+      : [id]
+  return {
+    ...state,
+    ties: { ...state.ties, ...seatsOf(vehicle, state, piece, 'final') },
+    parts: {
+      ...state.parts,
+      ...Object.fromEntries(
+        piece.map((one): [string, PartIs] => {
+          const ties = vehicle.tiesOf(one).filter(({ kind }) => kind !== 'seat')
+          const loose = ties.length > 0 && ties.every(({ id: tie }) => state.ties[tie]!.is === 'open')
+          return [one, { ...state.parts[one]!, is: 'fitted', loose }]
+        }),
+      ),
+    },
+  }
+}
+
+/** Setting moves what is nipped up; a lock nut that was closed is loosened for it. */
+function setBy(vehicle: Vehicle, state: State, action: Action): State {
+  const isToe = action.verb === 'set toe'
+  const axle = action.axle ?? ''
+  const own = vehicle.setters.filter(
+    (one) =>
+      one.axle === axle &&
+      one.toe === isToe &&
+      one.slides &&
+      (isToe || one.ties.every((id) => state.ties[id]!.is === 'run up')),
+  )
+  const nipped = own
+    .flatMap(({ ties }) => ties)
+    .filter((id) => state.ties[id]!.is !== 'open' && state.ties[id]!.is !== 'started')
+  const set = { ...state.ties }
+  for (const id of nipped)
+    set[id] = {
+      ...set[id]!,
+      is: 'run up',
+      touched: true,
+      fresh: set[id]!.fresh || action.effects[`fastener ${id}`] === 'new',
+    }
+  return {
+    ...state,
+    ties: set,
+    setters: { ...state.setters, ...Object.fromEntries(own.map(({ id }) => [id, 'set' as const])) },
+    angles: { ...state.angles, [axle]: 'provisional' },
+    toeSet: { ...state.toeSet, [axle]: isToe },
+    leanSet: { ...state.leanSet, ...(isToe ? {} : { [axle]: true }) },
+  }
+}
