@@ -54,6 +54,7 @@ export type Verb =
   | 'pump pedal'
   | 'look at lamp'
   | 'check level sensor'
+  | 'set height'
   | 'roll and settle'
   | 'read angles'
   | 'set camber and caster'

@@ -1,5 +1,5 @@
 import type { Action, Need } from './action.ts'
-import type { AxleName, PartNode, Place } from './assembly.ts'
+import type { AxleName, PartNode } from './assembly.ts'
 import { cautionWords as say } from './caution-words.ts'
 import { keys } from './keys.ts'
 import { makeAction } from './make-action.ts'
@@ -13,23 +13,9 @@ export interface AftercareActions {
   readonly holdWheel: () => Action
   readonly airbagSafe: () => Action
   readonly bleed: (lines: readonly string[]) => Action
-  readonly pump: () => Action
-  readonly lamp: (leads: readonly PartNode[]) => Action
+  readonly pump: (needs: readonly Need[]) => Action
+  readonly lamp: (leads: readonly PartNode[], needs: readonly Need[]) => Action
   readonly levelSensor: () => Action
-  readonly settle: (axles: readonly AxleName[], nth: 1 | 2, needs: readonly Need[]) => Action
-  readonly read: (axle: AxleName, kind: 'provisional' | 'proving', needs: readonly Need[]) => Action
-  readonly setCamberAndCaster: (
-    axle: AxleName,
-    needs: readonly Need[],
-    effects: Action['effects'],
-    place: Place,
-  ) => Action
-  readonly setToe: (
-    axle: AxleName,
-    needs: readonly Need[],
-    effects: Action['effects'],
-    place: Place,
-  ) => Action
   readonly centre: () => Action
   readonly clearance: (needs: readonly Need[]) => Action
   readonly electronics: (what: string, needs: readonly Need[]) => Action
@@ -47,18 +33,6 @@ const cabin = { place: 'in the cabin' } as const
  * @source common practice, no source
  */
 export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
-  const settled = (axle: AxleName): Need => ({
-    key: keys.settled(axle),
-    is: ['yes'],
-    why: 'lowered wheels stand scrubbed in',
-    rule: 'I17',
-  })
-  const pressures: Need = {
-    key: keys.pressures,
-    is: ['set'],
-    why: 'pressure changes the height',
-    rule: 'I17',
-  }
   return {
     recordHeights: () =>
       makeAction({
@@ -66,7 +40,10 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
         verb: 'record heights',
         words: 'Write down the ride height at each wheel, hub centre to arch edge, as it stands',
         tool: 'rule',
-        needs: grounded(axles),
+        needs: [
+          ...grounded(axles),
+          { key: keys.pressures, is: ['set'], why: 'pressure changes the height', rule: 'I17' },
+        ],
         effects: { [keys.heights]: 'recorded' },
         records: ['four heights'],
         why: 'bonded bushes are made final at it, and a sagged spring is seen by it',
@@ -88,7 +65,7 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
         verb: 'steer',
         words: to === 'straight' ? 'Turn the steering straight' : `Turn the steering to ${to}`,
         needs: [{ key: keys.shaft, is: ['whole'], why: 'the steering wheel turns the rack', rule: 'I23' }],
-        effects: { [keys.steering]: to },
+        effects: { [keys.steering]: to, [keys.steeringWheel]: 'free' },
         why:
           to === 'straight' ? 'the rest is done with the wheels straight' : 'a joint is reached only there',
       }),
@@ -133,24 +110,25 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
         records: ['pedal firm, no leak'],
         why: 'air got into the lines that were opened',
       }),
-    pump: () =>
+    pump: (needs) =>
       makeAction({
         ...cabin,
         id: 'pump pedal',
         verb: 'pump pedal',
         words: 'Pump the pedal until it is firm, and look at the level',
-        needs: [{ key: keys.pedal, is: ['to pump', 'firm'], why: '' }],
+        needs,
         effects: { [keys.pedal]: 'firm' },
         cautions: [say.pedal],
         records: ['pedal firm'],
         why: 'the pads were moved: the first stroke is empty',
       }),
-    lamp: (leads) =>
+    lamp: (leads, needs) =>
       makeAction({
         ...cabin,
         id: 'look at lamp',
         verb: 'look at lamp',
         words: `Ignition on: the warning lamp goes out (${leads.map(({ called }) => called).join(', ')})`,
+        needs,
         effects: Object.fromEntries(leads.map(({ id }) => [keys.lamp(id), 'looked at'])),
         records: ['lamp out'],
         why: 'a lead was unhooked',
@@ -166,87 +144,6 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
         records: ['done, not fitted or sent out'],
         why: 'its rod was unhooked',
       }),
-    settle: (these, nth, needs) =>
-      makeAction({
-        id: `settle ${nth}`,
-        verb: 'roll and settle',
-        words: 'Roll about 2 m forward and back, jounce rear then front',
-        needs: [
-          ...these.map((axle) => ({
-            key: keys.support(axle),
-            is: ['on its wheels', 'on slip plates'],
-            why: 'it rolls',
-          })),
-          { key: keys.pedal, is: ['firm'], why: say.pedal, rule: 'I18' },
-          ...needs,
-        ],
-        effects: Object.fromEntries(
-          these.flatMap((axle) => [
-            [keys.settled(axle), 'yes'],
-            ...(nth === 2 ? [[keys.settledAgain(axle), 'yes']] : []),
-          ]),
-        ),
-        cautions: [say.pedal, say.toe],
-        why: 'lowered wheels stand scrubbed in, and read wrong',
-      }),
-    read: (axle, kind, needs) =>
-      makeAction({
-        id: `read ${kind} ${axle}`,
-        axle,
-        verb: 'read angles',
-        words:
-          kind === 'proving' ? `Read the ${axle} angles: the proving reading` : `Read the ${axle} angles`,
-        tool: 'gauges',
-        how: { kind },
-        needs: [
-          ...grounded([axle]),
-          settled(axle),
-          pressures,
-          { key: keys.steering, is: ['straight'], why: 'the wheels stand straight' },
-          ...needs,
-        ],
-        effects: { [keys.reading(axle)]: kind === 'proving' ? 'proven' : 'provisional' },
-        records: ['every reading with its gauge'],
-        why:
-          kind === 'proving'
-            ? 'only what is read after the last joint is final counts'
-            : 'what was touched moves the angles',
-      }),
-    setCamberAndCaster: (axle, needs, effects, place) =>
-      makeAction({
-        id: `set camber and caster ${axle}`,
-        axle,
-        verb: 'set camber and caster',
-        words: `Set the ${axle} ${axle === 'front' ? 'caster, then camber' : 'camber'} as the readings ask`,
-        tool: 'gauges',
-        place,
-        needs: [
-          { key: keys.reading(axle), is: ['provisional'], why: 'it is set from a reading' },
-          { ...settled(axle), custom: true },
-          ...needs,
-        ],
-        effects: { [keys.camberAndCaster(axle)]: 'set', ...effects },
-        records: ['from, to, which way'],
-        why: 'an adjuster or what it moves was touched',
-      }),
-    setToe: (axle, needs, effects, place) =>
-      makeAction({
-        id: `set toe ${axle}`,
-        axle,
-        verb: 'set toe',
-        words: `Set the ${axle} toe, each wheel by itself, steering wheel straight and held`,
-        tool: 'gauges',
-        place,
-        needs: [
-          { key: keys.reading(axle), is: ['provisional'], why: 'it is set from a reading' },
-          { ...settled(axle), custom: true },
-          ...needs,
-        ],
-        effects: { [keys.toe(axle)]: 'set', ...effects },
-        cautions: [say.toe],
-        records: ['turns and flats, which way'],
-        why: 'every other angle moves toe, so it comes last',
-      }),
     centre: () =>
       makeAction({
         ...cabin,
@@ -261,7 +158,9 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
       makeAction({
         id: 'see clearance',
         verb: 'see clearance',
-        words: 'Turn lock to lock and look: hose, lead, tyre, shaft clear everywhere',
+        words: axles.includes('front')
+          ? 'Turn lock to lock and look: hose, lead, tyre, shaft clear everywhere'
+          : 'Look: hose, lead, cable, tyre, shaft clear everywhere',
         place: 'at the wheel',
         needs: [...grounded(axles), ...needs],
         effects: { [keys.clearance]: 'seen' },

@@ -1,5 +1,4 @@
 import type { Action, Need } from './action.ts'
-import { aftercareActions } from './aftercare-actions.ts'
 import type { AxleName, JointNode } from './assembly.ts'
 import type { Choice } from './choice.ts'
 import { closingActions } from './closing-actions.ts'
@@ -8,6 +7,7 @@ import { hasPin } from './has-pin.ts'
 import { undoingActions } from './joint-actions.ts'
 import { keys } from './keys.ts'
 import { needsMark } from './needs-mark.ts'
+import { readingActions } from './reading-actions.ts'
 import { steeringTurner } from './steering-turner.ts'
 import { supportActions } from './support-actions.ts'
 import { supports } from './supports.ts'
@@ -29,7 +29,7 @@ export function anglesActions(
   follows: readonly Consequence[],
 ): readonly Action[] {
   const { assembly } = work
-  const care = aftercareActions(assembly.axles)
+  const care = readingActions()
   const support = supportActions(assembly.axles)
   const read = [...assembly.axles]
     .sort((a, b) => (a === b ? 0 : a === 'rear' ? -1 : 1))
@@ -37,17 +37,18 @@ export function anglesActions(
   const done = (joint: JointNode) =>
     joint.final === 'on the ground' ||
     (joint.final === 'at ride height' && !joint.adjusts && choice.raised.has(whereOf(joint)))
-  const open = later.filter((joint) => !done(joint))
-  if (open.length === 0 && read.length === 0) return []
+  const anchors = later.filter(({ kind }) => kind === 'anchor bolt')
+  const open = later.filter((joint) => !done(joint) && !anchors.includes(joint))
+  if (open.length === 0 && read.length === 0 && anchors.length === 0) return []
   const first = open.filter((joint) => !joint.adjusts)
   const held = open.filter((joint) => joint.adjusts)
   const toes = Object.values(assembly.adjusters)
     .filter((one) => one.sets === 'toe' && read.includes(one.axle))
     .flatMap(({ joints }) => joints.map((id) => assembly.joints[id]!))
     .filter(({ adjusts }) => adjusts)
-  const onRamps = [...open, ...toes].some(
-    ({ place, final }) => place === 'under' && final === 'at ride height',
-  )
+  const onRamps =
+    anchors.length > 0 ||
+    [...open, ...toes].some(({ place, final }) => place === 'under' && final === 'at ride height')
 
   const actions: Action[] = [care.settle(assembly.axles, 1, wheelsTight(work))]
   if (onRamps) actions.push(support.ontoRamps())
@@ -59,6 +60,9 @@ export function anglesActions(
     if (hasPin(joint)) actions.push(acts.pin())
     if (joint.red) actions.push(acts.check())
   }
+  const unwound = [...new Set(anchors.map(({ axle }) => axle))]
+  for (const axle of unwound) actions.push(care.setHeight(axle))
+  for (const joint of anchors) finish(joint)
   for (const joint of first) finish(joint)
   steering.to('straight')
 
@@ -130,7 +134,7 @@ function setAxle(
   },
 ): void {
   const { assembly } = work
-  const care = aftercareActions(assembly.axles)
+  const care = readingActions()
   const adjusters = Object.values(assembly.adjusters).filter((one) => one.axle === axle)
   const isToe = (joint: JointNode) =>
     adjusters.some((one) => one.sets === 'toe' && one.joints.includes(joint.id))

@@ -3,8 +3,10 @@ import type { Action, Need } from './action.ts'
 import type { JointNode } from './assembly.ts'
 import { cautionWords as say } from './caution-words.ts'
 import { closingWords } from './closing-words.ts'
+import { finalNeeds } from './final-needs.ts'
 import { hasPin } from './has-pin.ts'
 import { holdNeeds } from './hold-needs.ts'
+import { isHome } from './is-home.ts'
 import { jointHabits } from './joint-habits.ts'
 import { keys } from './keys.ts'
 import { knuckleHeldNeeds } from './knuckle-held-needs.ts'
@@ -129,13 +131,12 @@ export function closingActions(work: Work, joint: JointNode): ClosingActions {
         ...torque,
         id: `final ${id}`,
         verb: 'final',
-        place: joint.final === 'at ride height' && route === 'jack under the arm' ? 'at the wheel' : place,
+        place: placeOfFinal(joint, route, onBench),
         words: closingWords.final(joint),
         how: { method: closingWords.method(joint), ...(shaft ? { seated: 'in its groove' } : {}) },
         needs: [
           { key: keys.joint(id), is: ['run up'], why: 'it is run up' },
-          ...(onBench && !joint.adjusts ? reach : finalPosition(work, joint, route, reach)),
-          ...adjusterNeeds(work, joint),
+          ...finalNeeds(work, joint, route, reach),
         ],
         effects: { [keys.joint(id)]: 'final' },
         minutes: habit.finals,
@@ -190,73 +191,6 @@ export function closingActions(work: Work, joint: JointNode): ClosingActions {
   }
 }
 
-function finalPosition(
-  work: Work,
-  joint: JointNode,
-  route: RideRoute,
-  reach: readonly Need[],
-): readonly Need[] {
-  const { axle } = joint
-  // At ride height the corner is whole: only where the steering stands may still be asked for.
-  const steered = accessNeeds(work, joint, true).filter(({ key }) => key === keys.steering)
-  switch (joint.final) {
-    case 'at ride height':
-      if (route === 'jack under the arm')
-        return [
-          {
-            key: keys.arm(`${axle} ${joint.side}`),
-            is: ['raised to ride height'],
-            why: say.bonded,
-            rule: 'I7',
-          },
-          ...wheelOff(work, joint),
-          ...steered,
-        ]
-      return [
-        {
-          key: keys.support(axle),
-          is: joint.place === 'under' ? ['wheels on ramps or over the pit'] : supports.onWheels,
-          why: say.bonded,
-          rule: 'I7',
-        },
-        {
-          key: keys.settled(axle),
-          is: ['yes'],
-          why: 'a wheel that was lowered stands scrubbed in',
-          rule: 'I7',
-        },
-        ...steered,
-      ]
-    case 'wheels straight':
-      return [
-        ...(isHome(joint) ? reach : [standing(axle), ...steered]),
-        { key: keys.steering, is: ['straight'], why: say.straight, rule: 'I7' },
-      ]
-    case 'on the ground':
-      return [
-        {
-          key: keys.support(axle),
-          is: supports.onWheels,
-          why: 'the ground holds the wheel',
-          ...(joint.kind === 'wheel nuts' ? { rule: 'I2' as const } : {}),
-          ...(joint.kind === 'axle nut' ? { rule: 'I14' as const } : {}),
-        },
-      ]
-    default:
-      return isHome(joint) ? reach : [standing(axle), ...steered]
-  }
-}
-
-/** It is made final where it was run up: lifted, before the wheels are back; an adjuster on its wheels. */
-const isHome = ({ final, adjusts }: JointNode): boolean =>
-  !adjusts && (final === 'any position' || final === 'wheels straight')
-
-const standing = (axle: string): Need => ({
-  key: keys.support(axle),
-  is: supports.onWheels,
-  why: 'it is set on its wheels',
-})
-
 /** A shim, a wedge or a sleeve goes back as marked; what is turned or slid is set later, by its readings. */
 const asMarked = (work: Work, joint: JointNode): Record<string, string> =>
   Object.fromEntries(
@@ -265,29 +199,8 @@ const asMarked = (work: Work, joint: JointNode): Record<string, string> =>
       .map((one) => [keys.adjuster(one.id), 'as marked']),
   )
 
-/** With the corner raised by a jack, wheel and shields are still off. */
-const wheelOff = (work: Work, joint: JointNode): readonly Need[] =>
-  accessNeeds(work, joint).filter(({ key }) =>
-    Object.values(work.assembly.parts).some(
-      (part) => key === keys.part(part.id) && (part.kind === 'wheel' || part.kind === 'shield'),
-    ),
-  )
-
-/** A joint that holds an adjuster is final after the last move, a lock nut after toe. */
-function adjusterNeeds(work: Work, joint: JointNode): readonly Need[] {
-  if (!joint.adjusts) return []
-  return Object.values(work.assembly.adjusters)
-    .filter((adjuster) => adjuster.joints.includes(joint.id))
-    .flatMap((adjuster): readonly Need[] =>
-      adjuster.sets === 'toe'
-        ? [{ key: keys.adjuster(adjuster.id), is: ['set'], why: 'lock nuts come after toe', rule: 'I17' }]
-        : [
-            {
-              key: keys.adjuster(adjuster.id),
-              is: ['set'],
-              why: 'it carries an adjuster, and stays run up until the last move',
-              rule: 'I7',
-            },
-          ],
-    )
+/** With a jack at ride height nobody is under it; what was run up on the bench is made final on the vehicle. */
+function placeOfFinal(joint: JointNode, route: RideRoute, onBench: boolean): Action['place'] {
+  if (joint.final === 'at ride height') return route === 'jack under the arm' ? 'at the wheel' : joint.place
+  return onBench && !joint.adjusts ? 'at the bench' : joint.place
 }

@@ -24,6 +24,9 @@ function close({ kind, called }: JointNode, isNew: boolean): string {
       return `Plug the ${called} in until it locks`
     case 'seat':
       return `Seat the ${called}, turned as marked`
+    case 'spline':
+    case 'press fit':
+      return `Bring the ${called} home`
     case 'wheel nuts':
       return `Run the ${called} up, opposite first, until the wheel sits`
     default:

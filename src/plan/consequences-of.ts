@@ -1,4 +1,5 @@
 import type { Consequence } from './consequence.ts'
+import { hasLamp } from './has-lamp.ts'
 import type { Work } from './work.ts'
 
 /**
@@ -89,7 +90,7 @@ export function consequencesOf(work: Work): readonly Consequence[] {
   add(
     'lamp',
     null,
-    partsTouched(work, 'lead'),
+    partsTouched(work, 'lead').filter((part) => hasLamp(assembly, part)),
     (names) => `${names} unhooked: the warning lamp is looked at.`,
   )
   add(

@@ -25,6 +25,7 @@ const untouched: readonly (readonly [start: string, value: string])[] = [
   ['target ', 'not known'],
   ['stand gap ', 'none'],
   ['wheel off ', 'never'],
+  ['stage ', 'whole'],
   ['chocks', 'not set'],
   ['steering wheel', 'free'],
   ['steering', 'straight'],

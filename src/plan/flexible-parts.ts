@@ -12,7 +12,8 @@ const kinds: readonly PartNode['kind'][] = ['hose', 'lead', 'height-sensor rod']
 
 /**
  * What reaches only so far while the knuckle moves: hoses, leads and height-sensor rods of a corner,
- * and what frees each. A hose is freed at its brackets, never at its union; a lead at its plug or all its clips.
+ * and what frees each. A hose is freed at its brackets, never at its union; a lead where it goes with the wheel, or
+ * everywhere else.
  *
  * @param where side and axle of the corner
  * @source own derivation: docs/methods/plan.md
@@ -33,11 +34,39 @@ export function flexibleParts(
       const other = (joint: (typeof joints)[number]) =>
         assembly.parts[joint.joins.find((one) => one !== part.id)!]!.kind
       const held = joints.filter(({ kind }) => kind !== 'hydraulic union' && kind !== 'air union')
-      const isBody = (joint: (typeof joints)[number]) => ['body', 'sub-frame'].includes(other(joint))
-      const moving = held.filter((joint) => !isBody(joint) && joint.kind !== 'plug').map(({ id }) => id)
-      const plugs = held.filter(({ kind }) => kind === 'plug').map(({ id }) => [id])
       const each = held.map(({ id }) => [id])
-      const freedBy = part.kind === 'height-sensor rod' ? each : moving.length > 0 ? [...plugs, moving] : each
+      if (part.kind === 'height-sensor rod') return each.length > 0 ? [{ part, freedBy: each }] : []
+      const carried = held.filter((joint) => isCarrier(assembly, part, other(joint)))
+      const rest = held.filter((joint) => !carried.includes(joint))
+      const ids = (joints: typeof held) => joints.map(({ id }) => id)
+      if (part.kind === 'hose') {
+        // Its end goes with the caliper: the brackets between there and the body give it its length.
+        const brackets = held.filter((joint) => !['body', 'sub-frame'].includes(other(joint)))
+        return brackets.length > 0
+          ? [{ part, freedBy: [ids(brackets)] }]
+          : each.length > 0
+            ? [{ part, freedBy: each }]
+            : []
+      }
+      const freedBy = [ids(rest), ids(carried)].filter((set) => set.length > 0)
       return freedBy.length > 0 ? [{ part, freedBy }] : []
     })
+}
+
+const carriers: readonly PartNode['kind'][] = [
+  'knuckle',
+  'hub',
+  'bearing',
+  'caliper',
+  'brake carrier',
+  'backing plate',
+]
+
+/** Whether a part goes with the wheel: the knuckle and what sits on it, else what carries the hub. */
+function isCarrier(assembly: Assembly, beside: PartNode, kind: PartNode['kind']): boolean {
+  if (carriers.includes(kind)) return true
+  const hasKnuckle = Object.values(assembly.parts).some(
+    (part) => part.kind === 'knuckle' && part.axle === beside.axle,
+  )
+  return !hasKnuckle && (kind === 'arm' || kind === 'axle beam')
 }

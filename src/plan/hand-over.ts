@@ -1,6 +1,5 @@
 import type { Action, Need } from './action.ts'
 import type { AftercareActions } from './aftercare-actions.ts'
-import type { AxleName } from './assembly.ts'
 import type { Consequence } from './consequence.ts'
 import { hasPin } from './has-pin.ts'
 import { keys } from './keys.ts'
@@ -18,13 +17,11 @@ export function handOver(
   work: Work,
   {
     tight,
-    lifted,
     follows,
     care,
     earlier,
   }: {
     readonly tight: readonly Need[]
-    readonly lifted: readonly AxleName[]
     readonly follows: readonly Consequence[]
     readonly care: AftercareActions
     /** What is done before. */
@@ -45,8 +42,7 @@ export function handOver(
   const pins: readonly Need[] = touched
     .filter(hasPin)
     .map(({ id }) => ({ key: keys.pin(id), is: ['new, legs bent', 'in'], why: 'its pin is in', rule: 'I20' }))
-  const clear: readonly Need[] =
-    lifted.length > 0 ? [{ key: keys.clearance, is: ['seen'], why: 'nothing rubs', rule: 'I20' }] : []
+  const clear: readonly Need[] = [{ key: keys.clearance, is: ['seen'], why: 'nothing rubs', rule: 'I20' }]
   const lines: readonly Need[] = touched
     .filter(({ kind }) => kind === 'hydraulic union')
     .map(({ id }) => ({ key: keys.line(id), is: ['bled, no leak'], why: 'it is bled', rule: 'I20' }))

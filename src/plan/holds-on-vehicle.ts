@@ -21,8 +21,13 @@ export function holdsOnVehicle(
       const here = (joint: string): readonly string[] =>
         Object.values(joints)
           .filter(
-            ({ axle: its, name: called, side }) =>
-              its === axle && called === joint && (node.side === null || side === null || side === node.side),
+            ({ axle: its, name: called, side, joins }) =>
+              its === axle &&
+              called === joint &&
+              (node.side === null ||
+                side === null ||
+                side === node.side ||
+                joins.every((part) => parts[part]!.side === null)),
           )
           .map(({ id }) => id)
       const heldBy = hold.heldBy.map((set) => set.flatMap(here))

@@ -2,6 +2,7 @@ import { accessNeeds } from './access-needs.ts'
 import type { Action, Need } from './action.ts'
 import type { JointNode } from './assembly.ts'
 import { cautionWords as say } from './caution-words.ts'
+import { hasLamp } from './has-lamp.ts'
 import { hasPin } from './has-pin.ts'
 import { holdNeeds } from './hold-needs.ts'
 import { jointHabits } from './joint-habits.ts'
@@ -13,6 +14,7 @@ import { needsMark } from './needs-mark.ts'
 import { spannerFor } from './spanner-for.ts'
 import { supports } from './supports.ts'
 import type { ThreePoint } from './three-point.ts'
+import { undoingWords } from './undoing-words.ts'
 import { wheelOffNeeds } from './wheel-off-needs.ts'
 import { whereOf } from './where-of.ts'
 import type { Work } from './work.ts'
@@ -79,7 +81,7 @@ export function undoingActions(work: Work, joint: JointNode): UndoingActions {
         ...base,
         id: `mark ${id}`,
         verb: 'mark',
-        words: `Mark the ${called} as found: ${marksOf(joint).join(', ')}`,
+        words: `Mark the ${called} as found: ${undoingWords.marks(joint).join(', ')}`,
         how: { on: bodySideToo(work, joint) ? 'body side too' : 'the joint' },
         tool: 'paint pen',
         needs: onBench
@@ -95,7 +97,7 @@ export function undoingActions(work: Work, joint: JointNode): UndoingActions {
               ]
             : [...supportNeeds(joint), ...wheelOffNeeds(work, joint)],
         effects: { [keys.mark(id)]: bodySideToo(work, joint) ? 'recorded, body side too' : 'recorded' },
-        records: marksOf(joint),
+        records: undoingWords.marks(joint),
         cautions: bodySideToo(work, joint)
           ? ['The part goes, and its mark with it: mark the body side too.']
           : [],
@@ -107,7 +109,7 @@ export function undoingActions(work: Work, joint: JointNode): UndoingActions {
         id: `crack ${id}`,
         verb: 'crack',
         words: habit.taper
-          ? `${hasPin(joint) ? 'Pull the pin; turn' : 'Turn'} the nut of the ${called} back to a few threads`
+          ? `${hasPin(joint) ? 'Pull the pin; turn' : 'Turn'} ${undoingWords.nut(called)} back to a few threads`
           : `Crack the ${called}`,
         tool: spannerFor(joint),
         needs: [...marked, ...(habit.cracked ? crackedNeeds(joint) : reach)],
@@ -141,7 +143,7 @@ export function undoingActions(work: Work, joint: JointNode): UndoingActions {
         ...base,
         id: `open ${id}`,
         verb: 'open',
-        words: openWords(joint),
+        words: undoingWords.open(joint),
         tool: spannerFor(joint) ?? file.tool ?? null,
         needs: [
           ...(habit.taper
@@ -170,7 +172,7 @@ export function undoingActions(work: Work, joint: JointNode): UndoingActions {
         minutes: habit.taper || habit.cracked ? [0.5, 1, 2] : opens,
         risk: habit.taper || onBench ? null : habit.seized,
         how,
-        cautions: [...openCautions(work, joint), ...tie],
+        cautions: [...undoingWords.cautions(work, joint), ...tie],
       }),
   }
 }
@@ -233,31 +235,6 @@ function crackedNeeds(joint: JointNode): readonly Need[] {
 
 const bodySideToo = (work: Work, joint: JointNode) => joint.joins.some((part) => work.renewed.has(part))
 
-function marksOf({ file }: JointNode): readonly string[] {
-  if (file.marks) return file.marks
-  if (file.kind === 'thread and lock nut') return ['exposed thread', 'length between the joint centres']
-  return ['clock position of head and washer', 'which way round', 'front or rear']
-}
-
-function openWords({ kind, called }: JointNode): string {
-  switch (kind) {
-    case 'clip':
-    case 'hose bracket':
-      return `Free the ${called}`
-    case 'plug':
-      return `Unplug the ${called}`
-    case 'seat':
-      return `See that the ${called} carries nothing`
-    case 'tapered stud, castle nut':
-    case 'tapered stud, lock nut':
-      return `Take the nut of the ${called} off`
-    case 'wheel nuts':
-      return `Take the ${called} off`
-    default:
-      return `Undo the ${called}`
-  }
-}
-
 /** A line that is opened must be filled and bled; a lead that is unplugged has a lamp to look at. */
 function lineEffects(joint: JointNode, assembly: Work['assembly']): Record<string, string> {
   const found: Record<string, string> = {}
@@ -266,7 +243,7 @@ function lineEffects(joint: JointNode, assembly: Work['assembly']): Record<strin
   }
   for (const part of joint.joins) {
     const kind = assembly.parts[part]?.kind
-    if (kind === 'lead') found[keys.lamp(part)] = 'to look at'
+    if (hasLamp(assembly, part)) found[keys.lamp(part)] = 'to look at'
     if (kind === 'height-sensor rod') found[keys.levelSensor] = 'to check'
   }
   return found
@@ -277,19 +254,4 @@ function adjusterEffects(work: Work, joint: JointNode): Record<string, string> {
   for (const adjuster of Object.values(work.assembly.adjusters))
     if (adjuster.joints.includes(joint.id)) found[keys.adjuster(adjuster.id)] = 'disturbed'
   return found
-}
-
-function openCautions(work: Work, joint: JointNode): readonly string[] {
-  const kinds = joint.joins.map((part) => work.assembly.parts[part])
-  const gas = kinds.some((part) => part && 'stores' in part.file && part.file.stores === 'gas')
-  return [
-    ...(gas ? [say.gas] : []),
-    ...(kinds.some((part) => part?.kind === 'lead') ? [say.lead] : []),
-    ...(joint.kind === 'hydraulic union' ? [say.fluid] : []),
-    ...(joint.kind === 'strut top nut' ? [say.compressor] : []),
-    ...(kinds.some((part) => part?.kind === 'caliper') ? [say.hose, say.dust] : []),
-    ...(joint.kind === 'U-bolts' || joint.kind === 'shackle bolt' ? [say.leaf] : []),
-    ...(jointHabits[joint.kind].seized && !jointHabits[joint.kind].taper ? [say.heat] : []),
-    ...(kinds.some((part) => part?.kind === 'steering shaft') ? [say.shaft, say.airbag] : []),
-  ]
 }

@@ -23,6 +23,7 @@ export const keys = {
   target: (axle: string) => `target ${axle}`,
   gap: (axle: string) => `stand gap ${axle}`,
   wheelOff: (axle: string) => `wheel off ${axle}`,
+  stage: (where: string) => `stage ${where}`,
   chocks: 'chocks',
   steering: 'steering',
   steeringWheel: 'steering wheel',

@@ -161,7 +161,12 @@ function takeOffNeeds(work: Work, part: PartNode, piece: readonly PartNode[]): r
     .flatMap(({ id }) => jointsOf(work.assembly, id))
     .filter(
       (joint) =>
-        work.open.has(joint.id) && joint.kind !== 'seat' && !joint.joins.every((one) => ids.includes(one)),
+        work.open.has(joint.id) &&
+        // A spring leaves its own seats as it comes off.
+        !(
+          joint.kind === 'seat' && joint.joins.some((one) => ids.includes(one) && work.assembly.holds[one])
+        ) &&
+        !joint.joins.every((one) => ids.includes(one)),
     )
   const hold = work.assembly.holds[part.id]
   return [

@@ -5,6 +5,8 @@ import { closingActions } from './closing-actions.ts'
 import { energyActions } from './energy-actions.ts'
 import { hasPin } from './has-pin.ts'
 import { jointHabits } from './joint-habits.ts'
+import { jointsOf } from './joints-of.ts'
+import { keys } from './keys.ts'
 import { partActions } from './part-actions.ts'
 import { startedTogether } from './started-together.ts'
 import { steeringTurner } from './steering-turner.ts'
@@ -29,6 +31,7 @@ export function refitActions(work: Work, strip: readonly StripStep[]): Refit {
   const actions: Action[] = []
   const later: JointNode[] = []
   const compared = new Set<string>()
+  const fitted = new Set<string>()
   const started = new Set<string>()
   const turned = strip.flatMap(({ of }) => (of.is === 'steer' ? [of.to] : []))
   const steering = steeringTurner(assembly.axles, 'refit', (action) => actions.push(action), turned.at(-1))
@@ -53,8 +56,12 @@ export function refitActions(work: Work, strip: readonly StripStep[]): Refit {
     for (const beside of startedTogether(work, joint)) start(beside)
     if (!onBench) steering.for(joint)
     actions.push(acts.close())
-    const isHome = joint.final === 'any position' || joint.final === 'wheels straight' || onBench
-    if (habit.threaded && (!isHome || joint.adjusts)) {
+    const isHome =
+      joint.final === 'any position' ||
+      joint.final === 'wheels straight' ||
+      (onBench && joint.final !== 'at ride height')
+    // An anchor bolt winds the bar: it is final once the height is set.
+    if (habit.threaded && (!isHome || joint.adjusts || joint.kind === 'anchor bolt')) {
       later.push(joint)
       return
     }
@@ -71,7 +78,8 @@ export function refitActions(work: Work, strip: readonly StripStep[]): Refit {
         break
       case 'part':
         for (const one of of.piece) compare(one)
-        actions.push(partActions(work, of.part).fit(of.piece))
+        actions.push(onItsParts(work, partActions(work, of.part).fit(of.piece), of.piece, fitted))
+        for (const { id } of of.piece) fitted.add(id)
         break
       case 'energy': {
         const acts = energyActions(work, of.hold)
@@ -94,4 +102,27 @@ export function refitActions(work: Work, strip: readonly StripStep[]): Refit {
   }
   steering.to('straight')
   return { actions, later }
+}
+
+/** A part goes back onto what is back already: not before it, to lie there loose. */
+function onItsParts(
+  { assembly, open, off }: Work,
+  fit: Action,
+  piece: readonly PartNode[],
+  fitted: ReadonlySet<string>,
+): Action {
+  const inPiece = new Set(piece.map(({ id }) => id))
+  const neighbours = new Set(
+    piece
+      .flatMap(({ id }) => jointsOf(assembly, id))
+      .filter(({ id }) => open.has(id))
+      .flatMap(({ joins }) => joins)
+      .filter((part) => !inPiece.has(part) && off.has(part) && fitted.has(part)),
+  )
+  const needs = [...neighbours].map((part) => ({
+    key: keys.part(part),
+    is: ['fitted', 'new'],
+    why: `it goes onto the ${assembly.parts[part]!.called}`,
+  }))
+  return { ...fit, needs: [...fit.needs, ...needs] }
 }

@@ -9,7 +9,7 @@ import { supports } from './supports.ts'
 /** Raising one corner to ride height with a jack, and the axle onto stands. @source definition */
 export interface RideActions {
   readonly raise: (target: 'the sheet' | 'height before lifting', needs: readonly Need[]) => Action
-  readonly away: () => Action
+  readonly away: (needs: readonly Need[]) => Action
 }
 
 /**
@@ -54,13 +54,13 @@ export function rideActions(assembly: Assembly, { axle, side }: { axle: AxleName
         records: ['height hub to arch, gap at the stand, load on the jack estimated'],
         why: 'its bush bolts are final at ride height and not reached with the wheel on',
       }),
-    away: () =>
+    away: (needs) =>
       makeAction({
         ...base,
         id: `ride jack away ${where}`,
         verb: 'jack away',
         words: `Lower the ${side} arm and take the jack away`,
-        needs: [{ key: keys.arm(where), is: ['raised to ride height'], why: 'the jack is there' }],
+        needs: [{ key: keys.arm(where), is: ['raised to ride height'], why: 'the jack is there' }, ...needs],
         effects: { [keys.arm(where)]: 'free', [keys.jack]: 'free' },
         cautions: [say.letDown],
         why: 'its bush bolts are final',

@@ -29,6 +29,12 @@ export function rideInto(
     const link = dropLinkJoints(assembly, { axle, side }).filter((id) => work.open.has(id))
     const ride = rideActions(assembly, { axle, side })
     const held = Object.values(assembly.holds).filter((hold) => whereOf(hold) === where)
+    const linkOff: readonly Need[] = link.slice(0, 1).map((joint) => ({
+      key: keys.joint(joint),
+      is: ['open', 'started'],
+      why: 'the anti-roll bar would lift the other side',
+      rule: 'I7b',
+    }))
     const needs: readonly Need[] = [
       ...bolts.map((joint) => ({ key: keys.joint(joint.id), is: ['run up'], why: 'it is run up' })),
       ...held.map((hold) => ({
@@ -44,12 +50,7 @@ export function rideInto(
           why: 'the corner is whole',
           rule: 'I4' as const,
         })),
-      ...link.slice(0, 1).map((joint) => ({
-        key: keys.joint(joint),
-        is: ['open', 'started'],
-        why: 'the anti-roll bar would lift the other side',
-        rule: 'I7b' as const,
-      })),
+      ...linkOff,
     ]
     const closers = link.map((id) => `close ${id}`).concat(link.map((id) => `start ${id}`))
     const wheel = Object.values(assembly.parts).find(
@@ -62,7 +63,7 @@ export function rideInto(
       ...bolts
         .filter(({ red }) => red)
         .map((joint) => ({ ...closingActions(work, joint).check(), place: 'at the wheel' as const })),
-      ride.away(),
+      ride.away(linkOff),
     ]
     result.splice(at < 0 ? result.length : at, 0, ...added)
   }

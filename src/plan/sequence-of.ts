@@ -46,7 +46,7 @@ export function sequenceOf(
     follows.some((one) => one.kind === kind && (axle === undefined || one.axle === axle))
   const strip = stripActions(work, choice, sides)
   const { actions: refit, later } = refitActions(work, strip)
-  const undone = strip.map(({ action }) => action)
+  const undone = strip.map(({ action }) => inStage(action, 'strip'))
   const cracked = undone.filter((action) => action.verb === 'crack' && isOnGround(action))
   const onGround = undone.filter(
     (action) =>
@@ -59,14 +59,12 @@ export function sequenceOf(
   const isAir = air !== undefined || axles.some((axle) => assembly.corners[axle]?.airSprung)
 
   const before: Action[] = []
-  if (has('clamp pose') || has('angles')) before.push(care.recordHeights())
-  if (has('angles')) before.push(care.setPressures())
+  if (has('clamp pose') || has('angles')) before.push(care.setPressures(), care.recordHeights())
   for (const id of work.renewed) before.push(partActions(work, assembly.parts[id]!).compareBefore())
   if (isAir && air) before.push(energyActions(work, air).levellingOff())
   const shaft = undone.some(({ effects }) => effects[keys.shaft] === 'parted')
   const steers = undone.some(({ verb }) => verb === 'steer')
-  if (shaft || (has('centring') && !steers)) before.push(care.holdWheel())
-  if (shaft) before.push(care.airbagSafe())
+  if (has('centring') && !steers && !shaft) before.push(care.holdWheel())
 
   const lift: Action[] = []
   if (lifted.length > 0) {
@@ -82,9 +80,9 @@ export function sequenceOf(
   const onLift = support === 'lift' ? [] : inTheAir
   const stripped = withoutTail(inTheAir, onLift.length > 0)
 
-  const closed = rideInto(work, choice, refit, later)
+  const closed = rideInto(work, choice, refit, later).map((action) => inStage(action, 'refit'))
   if (has('bleed')) closed.push(care.bleed([...work.open, ...work.bench].filter((id) => isUnion(work, id))))
-  if (has('pump pedal') || has('bleed')) closed.push(care.pump())
+  if (has('pump pedal') || has('bleed')) closed.push(care.pump(brakesWhole(work)))
 
   const lower: Action[] = []
   const weightOn = support === 'lift' ? axles : lifted
@@ -99,9 +97,13 @@ export function sequenceOf(
 
   const angles = anglesActions(work, choice, later, follows)
   const after: Action[] = []
-  if (has('lamp'))
+  const leads = follows.find(({ kind }) => kind === 'lamp')?.because ?? []
+  if (leads.length > 0)
     after.push(
-      care.lamp(follows.find(({ kind }) => kind === 'lamp')!.because.map((id) => assembly.parts[id]!)),
+      care.lamp(
+        leads.map((id) => assembly.parts[id]!),
+        leadsBack(work, leads),
+      ),
     )
   if (has('level sensor')) after.push(care.levelSensor())
   const touched = [...work.open, ...work.bench]
@@ -112,12 +114,51 @@ export function sequenceOf(
     rule: 'I20',
   }))
   if (lifted.length > 0) after.push(care.clearance(tight.map((need) => ({ ...need, custom: true as const }))))
-  after.push(...handOver(work, { tight, lifted, follows, care, earlier: [...closed, ...lower, ...angles] }))
+  after.push(...handOver(work, { tight, follows, care, earlier: [...closed, ...lower, ...angles] }))
   const all = [...before, ...lift, ...stripped, ...closed, ...lower, ...angles, ...after].map((action) =>
     nobodyUnder(action, choice),
   )
   return jacks > 1 || jacksAtOnce(all) > 1 ? all.map(withOwnJack) : all
 }
+
+/** A corner is stripped, then refitted: nothing goes back to lie there loose while the rest still comes apart. */
+const inStage = (action: Action, stage: 'strip' | 'refit'): Action =>
+  action.axle === null || action.verb === 'mark' || action.verb === 'crack'
+    ? action
+    : { ...action, effects: { ...action.effects, [keys.stage(whereOf(action))]: stage } }
+
+/** The pedal is pumped with every caliper on its carrier and every line tight. */
+const brakesWhole = ({ assembly, open, bench, off }: Work): readonly Need[] => [
+  ...[...off]
+    .filter((id) => assembly.parts[id]!.kind === 'caliper')
+    .map(
+      (id): Need => ({
+        key: keys.part(id),
+        is: ['fitted', 'new'],
+        why: 'its piston would come out',
+        rule: 'I18',
+      }),
+    ),
+  ...[...open, ...bench]
+    .map((id) => assembly.joints[id]!)
+    .filter((joint) => joint.joins.some((part) => assembly.parts[part]!.kind === 'caliper'))
+    .map(
+      ({ id }): Need => ({
+        key: keys.joint(id),
+        is: ['run up', 'final', 'checked'],
+        why: 'it holds the caliper',
+      }),
+    ),
+  ...[...open, ...bench]
+    .filter((id) => assembly.joints[id]!.kind === 'hydraulic union')
+    .map((id): Need => ({ key: keys.line(id), is: ['bled, no leak'], why: 'the line is full', rule: 'I18' })),
+]
+
+/** A lamp is looked at once the leads are back. */
+const leadsBack = ({ assembly, open, bench }: Work, leads: readonly string[]): readonly Need[] =>
+  [...open, ...bench]
+    .filter((id) => assembly.joints[id]!.joins.some((part) => leads.includes(part)))
+    .map((id) => ({ key: keys.joint(id), is: ['final', 'checked'], why: 'the lead is back', rule: 'I19' }))
 
 /** Nobody is under the axle while a jack holds one of its corners at ride height. */
 function nobodyUnder(action: Action, { raised }: Choice): Action {

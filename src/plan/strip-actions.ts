@@ -1,4 +1,5 @@
 import type { Action } from './action.ts'
+import { aftercareActions } from './aftercare-actions.ts'
 import type { AxleName, HoldNode, JointNode, PartNode, Side } from './assembly.ts'
 import { axleOnStands } from './axle-on-stands.ts'
 import type { Choice } from './choice.ts'
@@ -29,6 +30,7 @@ export interface StripStep {
         readonly does: 'jack' | 'let down' | 'compress' | 'unwind' | 'deflate' | 'swap'
       }
     | { readonly is: 'axle'; readonly axle: AxleName; readonly holds: readonly HoldNode[] }
+    | { readonly is: 'other' }
     | { readonly is: 'steer'; readonly to: 'left lock' | 'right lock' | 'straight' }
 }
 
@@ -79,6 +81,14 @@ export function stripActions(work: Work, choice: Choice, sides: readonly Side[])
         const shaft = shaftFreedBy(work, joint)
         if (shaft) openJoint(shaft)
       }
+      const isShaft = joint.joins.some((part) => assembly.parts[part]!.kind === 'steering shaft')
+      if (isShaft)
+        once('hold steering wheel', () => {
+          steering.to('straight')
+          const care = aftercareActions(assembly.axles)
+          push(care.holdWheel(), { is: 'other' })
+          push(care.airbagSafe(), { is: 'other' })
+        })
       const acts = undoingActions(work, joint)
       if (joint.kind === 'seat' && !onBench) {
         if (needsMark(joint)) mark(joint)

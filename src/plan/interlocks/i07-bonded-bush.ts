@@ -46,6 +46,11 @@ export const bondedBush: Interlock = (moment) => {
       `Tightened hanging, the rubber of the ${joint.called} carries that twist for life, tears and holds the height wrong.`,
       'Leave it run up; it is final at ride height: on its wheels, or the arm raised to the height recorded.',
     )
+  if (!raised && looks.value(moment, keys.heights) === 'to set')
+    return broken(
+      'The torsion bar was unwound, and its height is not set yet: the rubber would be twisted at the right one.',
+      'Set the height by the sheet first.',
+    )
   if (!raised && looks.value(moment, keys.settled(joint.axle)) !== 'yes')
     return broken(
       'Lowered wheels stand scrubbed in: this is not its ride height yet.',

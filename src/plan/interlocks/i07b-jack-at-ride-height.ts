@@ -30,6 +30,13 @@ export const jackAtRideHeight: Interlock = (moment) => {
       axles.some((axle) => axle === part.axle) &&
       looks.value(moment, keys.arm(`${part.axle} ${part.side}`)) === 'raised to ride height',
   )
+  const link = looks.joint(moment)?.joins.some((part) => assembly.parts[part]!.kind === 'drop link')
+  const here = `${action.axle} ${action.side}`
+  if (link && action.verb === 'run up' && looks.value(moment, keys.arm(here)) === 'raised to ride height')
+    return broken(
+      'The anti-roll bar is joined with one side raised: it pulls as the jack goes, and lifts the other side.',
+      'Lower the jack first, then join the link.',
+    )
   if (raised && action.place === 'under')
     return broken(
       'The jack carries nearly the whole corner, and somebody would be under it.',

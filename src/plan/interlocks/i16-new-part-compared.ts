@@ -19,6 +19,23 @@ export const newPartCompared: Interlock = (moment) => {
         instead: 'Compare the new part before lifting: side, length, taper, thread, plug.',
       }
   }
+  const joined =
+    action.place === 'at the bench' && ['run up', 'connect', 'start'].includes(action.verb)
+      ? (assembly.joints[action.joint ?? '']?.joins ?? [])
+      : action.verb === 'compress' &&
+          action.hold &&
+          looks.value(moment, keys.energy(action.hold)) === 'let down'
+        ? [action.hold]
+        : []
+  const unlaid = joined.find(
+    (part) => renewed.has(part) && looks.value(moment, keys.compared(part)) !== 'beside the old',
+  )
+  if (unlaid)
+    return {
+      rule: 'I16',
+      would: `A wrong ${assembly.parts[unlaid]!.called} is put together.`,
+      instead: 'Lay the new part beside the old one first: side, length, taper, thread, plug.',
+    }
   for (const [key, value] of Object.entries(action.effects)) {
     if (value !== 'new' || !key.startsWith('part ')) continue
     const part = key.slice('part '.length)

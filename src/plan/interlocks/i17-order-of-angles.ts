@@ -14,6 +14,11 @@ const broken = (would: string, instead: string): Broken => ({ rule: 'I17', would
 export const orderOfAngles: Interlock = (moment) => {
   const { action } = moment
   const { axle } = action
+  if (action.verb === 'record heights' && looks.value(moment, keys.pressures) !== 'set')
+    return broken(
+      'The tyres stand at other pressures than the sheet means.',
+      'Set the pressures first, then the heights.',
+    )
   if (action.verb === 'read angles' && axle) return reading(moment, axle)
   if (action.verb === 'set toe' && axle) {
     if (disturbed(moment, axle, 'camber and caster'))

@@ -19,6 +19,28 @@ const rolls: readonly Verb[] = [
  */
 export const brakesBeforeRolling: Interlock = (moment) => {
   const { action, state } = moment
+  if (action.verb === 'pump pedal') {
+    const off = Object.values(moment.assembly.parts).find(
+      (part) =>
+        part.kind === 'caliper' && !['fitted', 'new'].includes(looks.value(moment, keys.part(part.id))),
+    )
+    if (off)
+      return {
+        rule: 'I18',
+        would: `The ${off.called} is off: pumping drives its piston out.`,
+        instead: 'Fit the caliper with its pads first, then pump.',
+      }
+    const open = Object.entries(state).find(
+      ([key, value]) => key.startsWith('line ') && (value === 'open' || value === 'to bleed'),
+    )
+    return open
+      ? {
+          rule: 'I18',
+          would: 'A line is open or full of air: the pedal cannot get firm.',
+          instead: 'Close, fill and bleed it first.',
+        }
+      : null
+  }
   if (!rolls.includes(action.verb)) return null
   const line = Object.entries(state).find(
     ([key, value]) => key.startsWith('line ') && value !== 'tight' && value !== 'bled, no leak',

@@ -5,6 +5,22 @@ import type { Interlock } from './moment.ts'
 /** A lead unplugged or a height rod off: back, and the lamp looked at. @source common practice, no source */
 export const lamp: Interlock = (moment) => {
   const { action, assembly } = moment
+  if (action.verb === 'look at lamp') {
+    const early = looks
+      .touched(moment)
+      .find(
+        (joint) =>
+          joint.joins.some((part) => action.effects[keys.lamp(part)] !== undefined) &&
+          looks.value(moment, keys.joint(joint.id)) === 'open',
+      )
+    return early
+      ? {
+          rule: 'I19',
+          would: `The ${early.called} is still open: the lamp says nothing of how it will be.`,
+          instead: 'Put every lead back first, then look at the lamp.',
+        }
+      : null
+  }
   if (action.verb !== 'hand over') return null
   for (const part of Object.values(assembly.parts)) {
     if (part.kind !== 'lead' && part.kind !== 'height-sensor rod') continue

@@ -37,8 +37,7 @@ export const beforeRoadTest: Interlock = (moment) => {
       `The ${unset} toe is not set: it wanders and scrubs.`,
       'Yard pace only, until toe is read inside its rough band.',
     )
-  const lifted = assembly.axles.some((axle) => looks.value(moment, keys.wheelOff(axle)) === 'off once')
-  if (lifted && looks.value(moment, keys.clearance) !== 'seen')
+  if (looks.touched(moment).length > 0 && looks.value(moment, keys.clearance) !== 'seen')
     return broken(
       'A hose or lead rubs at lock, and nobody has looked.',
       'See the clearance lock to lock first.',
