@@ -1,5 +1,6 @@
 // `npm run bench`: set up, then time what the targets speak of, against its rivals, in one run.
 // `npm run bench -- sop [FOLDER [SECONDS]]`: order the instances of a folder, beside a general mixed-integer solver.
+// `npm run bench -- plan`: plan two-sided jobs and judge an edited line.
 import { setUp } from './set-up.mjs'
 
 await setUp()
@@ -8,6 +9,9 @@ register()
 if (process.argv[2] === 'sop') {
   const { sopBench } = await import('../bench/sop.ts')
   process.exitCode = await sopBench(process.argv[3], Number(process.argv[4] ?? 60))
+} else if (process.argv[2] === 'plan') {
+  const { planBench } = await import('../bench/plan.ts')
+  process.exitCode = planBench()
 } else {
   const { bench } = await import('../bench/run.ts')
   const { buildPage } = await import('./build-page.mjs')
