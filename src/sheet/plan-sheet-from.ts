@@ -5,6 +5,7 @@ import { planBands } from './plan-bands.ts'
 import { planChoices } from './plan-choices.ts'
 import { planConsequences } from './plan-consequences.ts'
 import { planLine } from './plan-line.ts'
+import { planMissing } from './plan-missing.ts'
 import { type PlanOfJob, type PlanOfJobOptions, planOfJob } from './plan-of-job.ts'
 import { orderOfIds } from './plan-order-of-ids.ts'
 import type { PlanSheet } from './plan-sheet.ts'
@@ -70,7 +71,7 @@ export function planSheetFrom(sources: SheetSources, options: PlanSheetOptions =
       { heading: 'Used once', items: plan.shopping.singleUse },
       { heading: 'Used up', items: plan.shopping.consumables },
     ].filter(({ items }) => items.length > 0),
-    missing: plan.missing.map(({ sentence, remedy }) => `${sentence}${remedies[remedy]}`),
+    missing: planMissing(plan.missing),
     consequences: planConsequences(assembly, plan.consequences),
     alternatives: planAlternatives(plan),
     cautions,
@@ -106,11 +107,6 @@ const cautions: readonly string[] = [
   'A spring stores enough to kill: what holds it in comes apart only where this plan says so, and with its stand-in in place.',
   'The plan knows the corner model, not this vehicle. The maker’s information, local law and what you see stand above it.',
 ]
-
-const remedies = {
-  'borrow or buy': ' Borrow or buy it before the vehicle is lifted.',
-  'measure the fastener, then look again': ' Measure them, write the size into the model, then look again.',
-} as const
 
 const counted = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`
 

@@ -55,8 +55,9 @@ function hung(text: string, hang = '  '): string {
   return paragraph(text, hang, width).slice(hang.length)
 }
 
-function judged({ against, brokenLines, troubles }: PlanSheet): readonly string[] {
-  if (against === '' && brokenLines === 0 && troubles.length === 0) return []
+/** Of an order made by hand: a proof belongs to our own. */
+function judged({ proof, against, brokenLines }: PlanSheet): readonly string[] {
+  if (proof !== '') return []
   const rules =
     brokenLines === 0
       ? 'No rule is broken.'

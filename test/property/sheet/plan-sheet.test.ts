@@ -181,7 +181,10 @@ describe('an order made by hand', () => {
 describe('what is around it', () => {
   test('SH23 shopping names the parts, missing what the kit lacks, and consequences their reason', () => {
     expect(sheet.shopping[0]).toEqual({ heading: 'Parts', items: sheet.goal })
-    expect(sheet.missing.join()).toMatch(/No spanner or socket of 18 mm\. Borrow or buy it/)
+    expect(sheet.missing.join()).toMatch(
+      /No spanner or socket of 18 mm; the torque wrench needs the socket\. Borrow or buy it/,
+    )
+    expect(sheet.missing.filter((one) => one.includes('18 mm'))).toHaveLength(1)
     expect(planSheetFrom({ ...van, kit: null }, { effort }).missing).toEqual([])
     expect(sheet.consequences.map(({ words }) => words)).toContain('The steering wheel is centred.')
     for (const { because } of sheet.consequences) expect(because).not.toMatch(/-/)
