@@ -144,17 +144,25 @@ export function carrierOf(vehicle: Vehicle, corner: string): Part | undefined {
   return bolted ?? here.find(({ kind }) => kind === 'axle beam')
 }
 
-/** The wheel carrier, what rides on it, and the arms and links that still hang on it and move with it. */
-export function ridingOn(vehicle: Vehicle, state: State, carrier: string): ReadonlySet<string> {
+/**
+ * The wheel carrier and what rides on it.
+ *
+ * @param withArms also the arms and links that still hang on it and move with it
+ */
+export function ridingOn(
+  vehicle: Vehicle,
+  state: State,
+  carrier: string,
+  withArms: boolean,
+): ReadonlySet<string> {
   const found = new Set([carrier])
   for (const one of found)
     for (const tie of vehicle.tiesOf(one)) {
       if (state.ties[tie.id]!.is === 'open') continue
       for (const end of tie.ends) {
         const { kind } = vehicle.parts.get(end)!
-        const goesAlong =
-          riders.has(kind) || (locates(vehicle, tie) && kind !== 'body' && kind !== 'sub-frame')
-        if (goesAlong && state.parts[end]!.is === 'fitted') found.add(end)
+        const isArm = withArms && locates(vehicle, tie) && kind !== 'body' && kind !== 'sub-frame'
+        if ((riders.has(kind) || isArm) && state.parts[end]!.is === 'fitted') found.add(end)
       }
     }
   return found

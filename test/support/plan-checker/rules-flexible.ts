@@ -90,18 +90,20 @@ function locatorsOf(vehicle: Vehicle, corner: string): readonly Tie[] {
 function strained(vehicle: Vehicle, state: Moment['after'], corner: string): readonly string[] {
   const carrier = cornersWithCarrier(vehicle).find((one) => one.corner === corner)!.carrier
   if (!onVehicle(state, carrier)) return []
-  const moving = ridingOn(vehicle, state, carrier)
+  const riding = ridingOn(vehicle, state, carrier, false)
+  const moving = ridingOn(vehicle, state, carrier, true)
   return [...vehicle.parts.values()]
     .filter(({ kind }) => kind === 'hose' || kind === 'lead')
     .filter((part) => whereOf(part) === corner && onVehicle(state, part.id))
     .filter((part) => {
       const ties = vehicle.tiesOf(part.id)
       const held = ties.filter(({ id }) => state.ties[id]!.is !== 'open')
-      const moves = held.filter(({ ends }) => ends.some((end) => moving.has(end)))
+      const rides = held.some(({ ends }) => ends.some((end) => riding.has(end)))
+      const stays = held.some(({ ends }) => !ends.some((end) => moving.has(end)))
       const slack = ties.some(
         ({ id, kind }) => state.ties[id]!.is === 'open' && (kind === 'hose bracket' || kind === 'clip'),
       )
-      return moves.length > 0 && moves.length < held.length && !slack
+      return rides && stays && !slack
     })
     .map(({ id }) => id)
 }
