@@ -15,7 +15,7 @@ export function planBand(
 ): string {
   const rows = lines.map((line, place) => row(line, first + place, lines[place - 1]?.place === line.place))
   const words = station.charAt(0).toUpperCase() + station.slice(1)
-  return `<table><colgroup><col style="width:7mm"><col style="width:5mm"><col style="width:7mm"><col><col style="width:26mm"><col style="width:34mm"><col style="width:17mm"></colgroup>
+  return `<table><colgroup><col style="width:7mm"><col style="width:5mm"><col style="width:7mm"><col><col style="width:26mm"><col style="width:33mm"><col style="width:19mm"></colgroup>
 <thead><tr><th colspan="7"><b>${at + 1}</b>${htmlText(words)}</th></tr></thead><tbody>${rows.join('')}</tbody></table>`
 }
 

@@ -55,9 +55,9 @@ function hung(text: string, hang = '  '): string {
   return paragraph(text, hang, width).slice(hang.length)
 }
 
-/** Of an order made by hand: a proof belongs to our own. */
+/** Of an order made by hand, which has no proof; of our own only what must never be. */
 function judged({ proof, against, brokenLines }: PlanSheet): readonly string[] {
-  if (proof !== '') return []
+  if (proof !== '' && brokenLines === 0) return []
   const rules =
     brokenLines === 0
       ? 'No rule is broken.'
