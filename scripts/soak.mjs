@@ -1,4 +1,5 @@
-// Long form of the honesty checks: 20,000 simulated vehicles per method and quantity, instead of a few hundred.
+// Long form of the honesty checks: 20,000 simulated vehicles per method and quantity, instead of a few hundred; and of
+// the separate check of plans: every wearing part on both sides, hundreds of changed orders of each.
 //   npm run soak -- [seed [draws]]
 import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
@@ -9,7 +10,13 @@ await setUp()
 const [seed = '20261125', draws = '20000'] = process.argv.slice(2)
 const { status } = spawnSync(
   process.execPath,
-  [join(root, 'node_modules', 'vitest', 'vitest.mjs'), 'run', 'test/honest', '--testTimeout=3600000'],
+  [
+    join(root, 'node_modules', 'vitest', 'vitest.mjs'),
+    'run',
+    'test/honest',
+    'test/property/plan/independent.test.ts',
+    '--testTimeout=3600000',
+  ],
   {
     stdio: 'inherit',
     env: { ...process.env, AXLEWRIGHT_SOAK: '1', AXLEWRIGHT_SEED: seed, AXLEWRIGHT_DRAWS: draws },

@@ -120,12 +120,7 @@ export function linkBeforeArm({ vehicle, before, action }: Moment): Found {
 }
 
 /** The anti-roll links of a corner that tie an arm that moves to the bar. */
-export function linked(
-  vehicle: Vehicle,
-  state: State,
-  arms: readonly string[],
-  where: string,
-): readonly string[] {
+function linked(vehicle: Vehicle, state: State, arms: readonly string[], where: string): readonly string[] {
   const moving = new Set(arms)
   for (const one of moving)
     for (const tie of vehicle.tiesOf(one))

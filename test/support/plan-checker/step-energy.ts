@@ -26,10 +26,12 @@ export function energies(vehicle: Vehicle, state: State, action: Action): State 
     case 'compress':
       return to('compressor')
     case 'release compressor': {
+      // Let out on the bench: nothing of it is under what kept it in.
       const isOut =
         store !== undefined &&
         !onVehicle(state, store.id) &&
-        vehicle.tiesOf(store.id).every(({ id }) => state.ties[id]!.is === 'open')
+        (vehicle.tiesOf(store.id).every(({ id }) => state.ties[id]!.is === 'open') ||
+          store.lists.every((list) => list.some((id) => state.ties[id]!.is === 'open')))
       return to(isOut ? 'down' : 'set')
     }
     case 'unwind':

@@ -1,7 +1,8 @@
 import type { Action, Goal } from '../../../src/plan/index.ts'
-import { hasPin, hasTaper, isSteering, locates, onVehicle, pieceOf, tieOf } from './look.ts'
-import type { Carried, PartIs, State, TieIs } from './state.ts'
+import { hasPin, hasTaper, isSteering, locates, tieOf } from './look.ts'
+import type { Carried, State, TieIs } from './state.ts'
 import { energies } from './step-energy.ts'
+import { fitted, takenOff } from './step-parts.ts'
 import type { Vehicle } from './vehicle.ts'
 
 /** The state after an action, whether it was allowed or not. */
@@ -224,67 +225,6 @@ function reopened(vehicle: Vehicle, state: State, action: Action): State['angles
   if (!tie || state.angles[tie.axle] !== 'proven') return state.angles
   const moves = locates(vehicle, tie) || vehicle.setters.some(({ ties }) => ties.includes(tie.id))
   return moves ? { ...state.angles, [tie.axle]: 'due' } : state.angles
-}
-
-function takenOff(vehicle: Vehicle, state: State, action: Action): State {
-  const id = action.part ?? ''
-  const part = vehicle.parts.get(id)
-  if (!part) return state
-  if (action.verb === 'hang')
-    return { ...state, pedal: 'soft', parts: { ...state.parts, [id]: { ...state.parts[id]!, is: 'hung' } } }
-  const piece = [...pieceOf(vehicle, state, id)].filter((one) => one !== 'body')
-  const gone = pieceOf(vehicle, state, id).has('body') ? [id] : piece
-  const kinds = gone.map((one) => vehicle.parts.get(one)!.kind)
-  return {
-    ...state,
-    ties: { ...state.ties, ...seatsOf(vehicle, state, gone, 'open') },
-    parts: {
-      ...state.parts,
-      ...Object.fromEntries(gone.map((one): [string, PartIs] => [one, { ...state.parts[one]!, is: 'off' }])),
-    },
-    ...(kinds.includes('wheel') ? { wheelWasOff: true } : {}),
-    ...(kinds.includes('caliper') || kinds.includes('brake pads') ? { pedal: 'soft' as const } : {}),
-  }
-}
-
-/** The seats that a spring leaves, or finds again, when it goes and the part below it stays. */
-function seatsOf(
-  vehicle: Vehicle,
-  state: State,
-  moved: readonly string[],
-  to: 'open' | 'final',
-): Record<string, TieIs> {
-  const found: Record<string, TieIs> = {}
-  for (const id of moved)
-    for (const tie of vehicle.tiesOf(id)) {
-      if (tie.kind !== 'seat' || tie.ends.every((end) => moved.includes(end))) continue
-      const now = state.ties[tie.id]!
-      if (to === 'open' || now.is === 'open') found[tie.id] = { ...now, is: to, touched: true }
-    }
-  return found
-}
-
-function fitted(vehicle: Vehicle, state: State, action: Action): State {
-  const id = action.part ?? ''
-  if (!vehicle.parts.has(id)) return state
-  const piece =
-    state.parts[id]!.is === 'off'
-      ? [...pieceOf(vehicle, state, id)].filter((one) => !onVehicle(state, one))
-      : [id]
-  return {
-    ...state,
-    ties: { ...state.ties, ...seatsOf(vehicle, state, piece, 'final') },
-    parts: {
-      ...state.parts,
-      ...Object.fromEntries(
-        piece.map((one): [string, PartIs] => {
-          const ties = vehicle.tiesOf(one).filter(({ kind }) => kind !== 'seat')
-          const loose = ties.length > 0 && ties.every(({ id: tie }) => state.ties[tie]!.is === 'open')
-          return [one, { ...state.parts[one]!, is: 'fitted', loose }]
-        }),
-      ),
-    },
-  }
 }
 
 /** Setting moves what is nipped up; a lock nut that was closed is loosened for it. */

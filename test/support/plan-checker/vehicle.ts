@@ -40,7 +40,7 @@ export interface Store {
 }
 
 /** An adjuster: what it sets, whether it is turned or slid with its bolt nipped up, the joints that hold it. */
-export interface Setter {
+interface Setter {
   readonly id: string
   readonly axle: Axle
   readonly side: 'left' | 'right' | null
