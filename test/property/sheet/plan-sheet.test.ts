@@ -57,6 +57,11 @@ describe('the goal', () => {
     expect(chosen(log(work('asked')))).toEqual([])
     expect(chosen(log(work('yes'), work('no')))).toEqual([])
   })
+  test('SH20 what was renewed after a no counts', () => {
+    const data = { part: 'strut', wheels: ['front left'] }
+    const no = entry('extra work', { ...data, what: 'strut leaks', answer: 'no' })
+    expect(chosen(log(no, entry('part renewed', data)))).toEqual(['front left strut'])
+  })
   test('SH20 a part without a wheel counts where the vehicle has one of it', () => {
     const work = (part: string) => entry('extra work', { what: 'worn', part, answer: 'yes' })
     expect(chosen(log(work('anti-roll-bar')))).toEqual(['front anti-roll-bar'])
@@ -115,6 +120,26 @@ describe('the lines', () => {
     for (const { id, station } of asked)
       expect(station, id).toMatch(/on its wheels|wheels on ramps|ride height/)
   })
+  test('SH21 a second check that the workshop’s sheet asks for is a line', () => {
+    const check = 'check front right tie-rod-lock-nut'
+    const { front } = van.spec!.tightening!
+    const lockNut = { ...front!['tie-rod-lock-nut']!, secondCheck: true }
+    const tightening = { front: { ...front, 'tie-rod-lock-nut': lockNut } }
+    const more = planSheetFrom({ ...van, spec: { ...van.spec!, tightening } }, { effort })
+    expect(ids).not.toContain(check)
+    expect(linesOf(more).map(({ id }) => id)).toContain(check)
+  })
+  test('SH21 each axle has its own values', () => {
+    const rear = whole<Corner>(readCorner(json('port-unit-12/rear.corner.json')))
+    const tightening = {
+      ...van.spec!.tightening,
+      rear: { ...van.spec!.tightening!.rear, 'wheel-nuts': van.spec!.tightening!.front!['axle-nut']! },
+    }
+    const both = { ...van, corners: { ...van.corners, rear }, spec: { ...van.spec!, tightening } }
+    const { values } = planOfJob(both, { goal: { replace: ['rear left damper'] }, effort })
+    expect(values['front left wheel-nuts']).toBe('50 N·m, then 110 N·m, on the ground')
+    expect(values['rear left wheel-nuts']).toBe('190 N·m to 215 N·m, dry, on the ground')
+  })
   test('SH21 bands of an order are those of the plan itself', () => {
     const again = planSheetFrom(van, { planned, order: ids })
     expect(again.bands).toEqual(sheet.bands)
@@ -172,6 +197,20 @@ describe('an order made by hand', () => {
     expect(judged.troubles[2]).toMatch(/leaves out .*“[^”]+” back/)
     expect(judged.against).toBe('')
     expect(linesOf(judged)).toHaveLength(ids.length - 1)
+  })
+  test('SH22 one line says nothing twice', () => {
+    const bus = unit('07')
+    const all = planOfJob(bus, { effort })
+    const order = Object.keys(all.actions)
+    const coil = 'fit front right coil'
+    const early = order.filter((id) => id !== coil)
+    early.splice(early.indexOf('fit front right lower-arm'), 0, coil)
+    const { broken } = linesOf(planSheetFrom(bus, { planned: all, order: early })).find(
+      ({ id }) => id === coil,
+    )!
+    expect(broken.length).toBeGreaterThan(0)
+    const said = broken.map(({ sentence }) => sentence)
+    expect(new Set(said).size).toBe(said.length)
   })
   test('SH22 names of every object are no actions', () => {
     expect(planSheetFrom(van, { planned, order: ['constructor', ...ids] }).troubles).toHaveLength(1)
