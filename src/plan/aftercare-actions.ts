@@ -43,6 +43,14 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
         needs: [
           ...grounded(axles),
           { key: keys.pressures, is: ['set'], why: 'pressure changes the height', rule: 'I17' },
+          ...axles
+            .flatMap((axle) => [axle, `${axle} left`, `${axle} right`])
+            .map((where) => ({
+              key: keys.stage(where),
+              is: ['whole'],
+              why: 'it is the height as found',
+              rule: 'I17' as const,
+            })),
         ],
         effects: { [keys.heights]: 'recorded' },
         records: ['four heights'],
@@ -100,11 +108,10 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
         words: 'Fill and bleed the lines that were open, pedal firm, no leak',
         tool: 'bleeder',
         place: 'at the wheel',
-        needs: lines.map((line) => ({
-          key: keys.line(line),
-          is: ['to bleed'],
-          why: 'the line is closed again',
-        })),
+        needs: lines.flatMap((line): readonly Need[] => [
+          { key: keys.line(line), is: ['to bleed'], why: 'the line is closed again' },
+          { key: keys.joint(line), is: ['final', 'checked'], why: 'it is tight' },
+        ]),
         effects: Object.fromEntries(lines.map((line) => [keys.line(line), 'bled, no leak'])),
         cautions: [say.fluid],
         records: ['pedal firm, no leak'],

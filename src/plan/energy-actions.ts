@@ -5,6 +5,7 @@ import { compressNeeds } from './compress-needs.ts'
 import { dropLinkNeeds } from './drop-link-needs.ts'
 import { isStrutSpring } from './is-strut-spring.ts'
 import { keys } from './keys.ts'
+import { looseKnuckleNeeds } from './loose-knuckle-needs.ts'
 import { makeAction } from './make-action.ts'
 import { supports } from './supports.ts'
 import { wheelOffNeeds } from './wheel-off-needs.ts'
@@ -73,6 +74,11 @@ export function energyActions(work: Work, hold: HoldNode): EnergyActions {
     .map((joint) => assembly.joints[joint]!)
     .slice(0, 1)
     .flatMap((joint) => wheelOffNeeds(work, { ...joint, side }))
+  // Let out with its seats still round it, it is only back where it was.
+  const free: readonly Need[] = [...new Set([...hold.joints, ...assembly.touching[id]!])]
+    .filter((joint) => work.open.has(joint) || work.bench.has(joint))
+    .filter((joint) => assembly.joints[joint]!.kind === 'seat' || isStrutSpring(assembly, hold))
+    .map((joint) => ({ key: keys.joint(joint), is: ['open'], why: 'it is out of its seats', rule: 'I4' }))
   const springIn: readonly Need[] =
     assembly.parts[id]!.kind === 'spring'
       ? [{ key: keys.part(id), is: ['fitted', 'new'], why: 'the spring is in its seats' }]
@@ -104,6 +110,7 @@ export function energyActions(work: Work, hold: HoldNode): EnergyActions {
           { key: arm, is: ['jack under'], why: 'the jack carries the arm', rule: 'I3' },
           ...pivots,
           ...swings,
+          ...looseKnuckleNeeds(work, { id: '', axle, side }),
           ...dropLinkNeeds(work, hold),
         ],
         effects: { [arm]: 'let down', [energy]: 'let down', [keys.jack]: 'free' },
@@ -176,6 +183,7 @@ export function energyActions(work: Work, hold: HoldNode): EnergyActions {
             ? [
                 { key: energy, is: ['in the compressor'], why: 'it is in the compressor' },
                 { key: keys.part(id), is: ['off', 'freed'], why: 'it is out of the vehicle' },
+                ...free,
               ]
             : [
                 { key: energy, is: ['in the compressor'], why: 'it is in the compressor' },

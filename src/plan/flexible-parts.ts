@@ -12,8 +12,8 @@ const kinds: readonly PartNode['kind'][] = ['hose', 'lead', 'height-sensor rod']
 
 /**
  * What reaches only so far while the knuckle moves: hoses, leads and height-sensor rods of a corner,
- * and what frees each. A hose is freed at its brackets, never at its union; a lead where it goes with the wheel, or
- * everywhere else.
+ * and what frees each. A hose is freed at its brackets, never at its union; a lead so
+ * that it stays on the wheel carrier, on the strut or on the rest only.
  *
  * @param where side and axle of the corner
  * @source own derivation: docs/methods/plan.md
@@ -36,8 +36,6 @@ export function flexibleParts(
       const held = joints.filter(({ kind }) => kind !== 'hydraulic union' && kind !== 'air union')
       const each = held.map(({ id }) => [id])
       if (part.kind === 'height-sensor rod') return each.length > 0 ? [{ part, freedBy: each }] : []
-      const carried = held.filter((joint) => isCarrier(assembly, part, other(joint)))
-      const rest = held.filter((joint) => !carried.includes(joint))
       const ids = (joints: typeof held) => joints.map(({ id }) => id)
       if (part.kind === 'hose') {
         // Its end goes with the caliper: the brackets between there and the body give it its length.
@@ -48,7 +46,14 @@ export function flexibleParts(
             ? [{ part, freedBy: each }]
             : []
       }
-      const freedBy = [ids(rest), ids(carried)].filter((set) => set.length > 0)
+      // What stays on one of them only, ties nothing: wheel carrier, strut, or all the rest.
+      const clusterOf = (joint: (typeof held)[number]) =>
+        isCarrier(assembly, part, other(joint)) ? 'carrier' : other(joint) === 'strut' ? 'strut' : 'rest'
+      const clusters = [...new Set(held.map(clusterOf))]
+      const freedBy =
+        clusters.length > 1
+          ? clusters.map((kept) => ids(held.filter((joint) => clusterOf(joint) !== kept)))
+          : []
       return freedBy.length > 0 ? [{ part, freedBy }] : []
     })
 }

@@ -11,7 +11,10 @@ import type { Work } from './work.ts'
  *
  * @source common practice, no source
  */
-export function looseKnuckleNeeds(work: Work, joint: JointNode): readonly Need[] {
+export function looseKnuckleNeeds(
+  work: Work,
+  joint: Pick<JointNode, 'id' | 'axle' | 'side'>,
+): readonly Need[] {
   const isUndone = (id: string) => work.open.has(id) || work.bench.has(id)
   const shaft = shaftFreedBy(work, joint)
   const shaftFree: readonly Need[] =

@@ -72,6 +72,13 @@ export function partActions(work: Work, part: PartNode): PartActions {
         needs: [
           { key: keys.part(id), is: ['off', 'freed'], why: 'the old one is off' },
           { key: keys.compared(id), is: ['before lifting'], why: 'it was compared before', rule: 'I16' },
+          ...jointsOf(assembly, id)
+            .filter((joint) => work.open.has(joint.id) || work.bench.has(joint.id))
+            .map((joint) => ({
+              key: keys.joint(joint.id),
+              is: ['open'],
+              why: 'the old one is free of everything',
+            })),
         ],
         effects: { [keys.compared(id)]: 'beside the old' },
         records: [facts],
@@ -132,6 +139,7 @@ export function partActions(work: Work, part: PartNode): PartActions {
                 } as const,
               ]
             : []),
+          ...(kind === 'caliper' ? behindIt(work, part) : []),
           ...(kind === 'wheel'
             ? [{ key: keys.arm(where), is: ['free'], why: 'the jack is away', custom: true } as const]
             : []),
@@ -196,11 +204,13 @@ function takeOffNeeds(work: Work, part: PartNode, piece: readonly PartNode[]): r
           } as const,
         ]
       : []),
-    ...(part.kind === 'knuckle' ? hungCalipers(work, part) : []),
+    ...(behindCaliper.includes(part.kind) ? hungCalipers(work, part) : []),
   ]
 }
 
-/** The caliper of a knuckle that comes off hangs on its hook by then. */
+const behindCaliper: readonly PartNode['kind'][] = ['knuckle', 'hub', 'disc', 'brake carrier']
+
+/** The caliper of a knuckle or disc that comes off hangs on its hook by then. */
 function hungCalipers(work: Work, knuckle: PartNode): readonly Need[] {
   return Object.values(work.assembly.parts)
     .filter((part) => part.kind === 'caliper' && whereOf(part) === whereOf(knuckle) && work.off.has(part.id))
@@ -227,6 +237,19 @@ function seatNeeds(work: Work, seat: JointNode, way: 'out' | 'in'): readonly Nee
       : []
   return [...mark, ...accessNeeds(work, seat)]
 }
+
+/** A caliper goes back over its disc once that is there. */
+const behindIt = (work: Work, caliper: PartNode): readonly Need[] =>
+  Object.values(work.assembly.parts)
+    .filter(
+      (part) =>
+        behindCaliper.includes(part.kind) && whereOf(part) === whereOf(caliper) && work.off.has(part.id),
+    )
+    .map((part) => ({
+      key: keys.part(part.id),
+      is: ['fitted', 'new'],
+      why: `it goes over the ${part.called}`,
+    }))
 
 /** A coil goes in while its arm is down and what it stands between is there. */
 function looseFit(work: Work, spring: PartNode): readonly Need[] {

@@ -106,14 +106,15 @@ export function sequenceOf(
       ),
     )
   if (has('level sensor')) after.push(care.levelSensor())
-  const touched = [...work.open, ...work.bench]
+  const set = angles.flatMap(({ verb, joint }) => (verb === 'final' && joint ? [joint] : []))
+  const touched = [...new Set([...work.open, ...work.bench, ...set])]
   const tight: readonly Need[] = touched.map((id) => ({
     key: keys.joint(id),
     is: ['final', 'checked'],
     why: 'run up is not tight',
     rule: 'I20',
   }))
-  if (lifted.length > 0) after.push(care.clearance(tight.map((need) => ({ ...need, custom: true as const }))))
+  after.push(care.clearance(tight))
   after.push(...handOver(work, { tight, follows, care, earlier: [...closed, ...lower, ...angles] }))
   const all = [...before, ...lift, ...stripped, ...closed, ...lower, ...angles, ...after].map((action) =>
     nobodyUnder(action, choice),

@@ -9,7 +9,7 @@ import type { Work } from './work.ts'
  *
  * @source own derivation: docs/methods/plan.md
  */
-export function shaftFreedBy(work: Work, beside: JointNode): string | null {
+export function shaftFreedBy(work: Work, beside: Pick<JointNode, 'axle' | 'side'>): string | null {
   const { parts } = work.assembly
   const shafts = Object.values(parts).filter(
     (part) => part.kind === 'drive shaft' && whereOf(part) === whereOf(beside),

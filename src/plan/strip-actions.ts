@@ -100,6 +100,9 @@ export function stripActions(work: Work, choice: Choice, sides: readonly Side[])
       if (habit.taper || habit.cracked) push(acts.crack(), { is: 'joint', joint, does: 'crack' })
       if (habit.taper) push(acts.free(), { is: 'joint', joint, does: 'free' })
       push(acts.open(), { is: 'joint', joint, does: 'open' })
+      // A caliper that is loose goes on its hook before anything else.
+      for (const part of joint.joins)
+        if (assembly.parts[part]!.kind === 'caliper') takeOff(assembly.parts[part]!)
     })
   }
 
@@ -117,7 +120,7 @@ export function stripActions(work: Work, choice: Choice, sides: readonly Side[])
           if (!jointsOf(assembly, part.id).some(({ id }) => id === joint.id)) takeOff(part)
   }
 
-  const flexibleWays = (joint: JointNode) =>
+  const flexibleWays = (joint: Pick<JointNode, 'axle' | 'side'>) =>
     flexibleParts(assembly, joint).flatMap(({ freedBy }) =>
       freedBy.filter((set) => set.every((id) => choice.open.has(id) || choice.bench.has(id))).slice(0, 1),
     )
@@ -166,6 +169,9 @@ export function stripActions(work: Work, choice: Choice, sides: readonly Side[])
     once(`let down ${hold.id}`, () => {
       for (const id of hold.joints) if (choice.open.has(id) && !hold.jackPath.includes(id)) openJoint(id)
       for (const id of dropLinkJoints(assembly, hold)) if (choice.open.has(id)) openJoint(id)
+      for (const set of flexibleWays(hold)) for (const id of set) openJoint(id)
+      const shaft = shaftFreedBy(work, hold)
+      if (shaft) openJoint(shaft)
       push(energyActions(work, hold).letDown(), { is: 'energy', hold, does: 'let down' })
     })
     if (hold.loose && then === 'take it out') takeOff(assembly.parts[hold.id]!)
@@ -200,7 +206,13 @@ export function stripActions(work: Work, choice: Choice, sides: readonly Side[])
       const captured = piece
         .map((one) => assembly.holds[one.id])
         .find((one) => one && choice.standIns[one.id] === 'spring compressor' && choice.letDown.has(one.id))
-      if (captured && done.has(`hold ${captured.id}`)) {
+      // A spring that keeps one of its seats stays in the compressor meanwhile.
+      const isOut =
+        captured &&
+        jointsOf(assembly, captured.id)
+          .filter(({ kind }) => kind === 'seat')
+          .every(({ id }) => choice.open.has(id) || choice.bench.has(id))
+      if (captured && isOut && done.has(`hold ${captured.id}`)) {
         push(energyActions(work, captured).release(1), { is: 'energy', hold: captured, does: 'swap' })
       }
     })

@@ -57,7 +57,12 @@ export function supportActions(axles: readonly AxleName[]): SupportActions {
           { key: keys.chocks, is: ['set'], why: 'it would roll', rule: 'I1' },
           { key: keys.jack, is: ['free'], why: 'the jack is free' },
         ],
-        effects: { [keys.support(axle)]: 'on a jack', [keys.settled(axle)]: 'no', [keys.jack]: 'in use' },
+        effects: {
+          [keys.support(axle)]: 'on a jack',
+          [keys.settled(axle)]: 'no',
+          [keys.clearance]: 'not seen',
+          [keys.jack]: 'in use',
+        },
         cautions: [say.jackAlone],
         why: 'the work is done with the wheels hanging',
       }),
@@ -94,6 +99,7 @@ export function supportActions(axles: readonly AxleName[]): SupportActions {
         needs: [...each(['on its wheels'], 'it stands on its wheels')],
         effects: {
           ...all('on the lift'),
+          [keys.clearance]: 'not seen',
           ...Object.fromEntries(axles.map((axle) => [keys.settled(axle), 'no'])),
         },
         cautions: [say.lift],

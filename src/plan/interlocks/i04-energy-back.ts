@@ -33,6 +33,18 @@ export const energyBack: Interlock = (moment) => {
         }
       continue
     }
+    if (action.verb === 'release compressor' && action.hold === hold.id && !sets) {
+      const seats = Object.values(assembly.joints).filter(
+        (joint) => joint.kind === 'seat' && joint.joins.includes(hold.id),
+      )
+      const inside = seats.find((joint) => looks.value(moment, keys.joint(joint.id)) !== 'open')
+      if (inside)
+        return {
+          rule: 'I4',
+          would: `The ${hold.called} is still in its seats: it loads them while they come apart.`,
+          instead: 'Take it out first, then let it out of the compressor.',
+        }
+    }
     if (!sets) continue
     const loose = hold.joints.find((joint) => !looks.isRunUp(moment, joint))
     if (loose)

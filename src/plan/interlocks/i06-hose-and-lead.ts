@@ -14,6 +14,20 @@ import type { Broken, Interlock, Moment } from './moment.ts'
 export const hoseAndLead: Interlock = (moment) => {
   const { action } = moment
   const joint = looks.joint(moment)
+  const hold = looks.hold(moment)
+  if (action.verb === 'let down with the jack' && hold) {
+    const tight = flexibleParts(moment.assembly, hold).find(
+      ({ part, freedBy }) =>
+        looks.value(moment, keys.part(part.id)) === 'fitted' &&
+        !freedBy.some((set) => set.every((id) => looks.value(moment, keys.joint(id)) === 'open')),
+    )
+    if (tight)
+      return {
+        rule: 'I6',
+        would: `The arm goes lower than the ${tight.part.called} reaches, and it tears inside where nobody sees it.`,
+        instead: `Free the ${tight.part.called} first.`,
+      }
+  }
   if (joint?.locates && looks.isUndoing(action) && action.place !== 'at the bench') {
     const tight = flexibleParts(moment.assembly, joint).find(
       ({ part, freedBy }) =>
@@ -61,7 +75,7 @@ function hanging(moment: Moment): Broken | null {
     (one) => one.kind === 'caliper' && whereOf(one) === whereOf(part),
   )
   for (const caliper of calipers) {
-    if (caliper.id !== part.id && part.kind !== 'knuckle') continue
+    if (caliper.id !== part.id && !['knuckle', 'hub', 'disc', 'brake carrier'].includes(part.kind)) continue
     if (caliper.id !== part.id && looks.value(moment, keys.part(caliper.id)) !== 'fitted') continue
     const hose = jointsOf(assembly, caliper.id).find(
       (joint) =>

@@ -14,6 +14,16 @@ const broken = (would: string, instead: string): Broken => ({ rule: 'I17', would
 export const orderOfAngles: Interlock = (moment) => {
   const { action } = moment
   const { axle } = action
+  if (
+    action.verb === 'record heights' &&
+    looks
+      .touched(moment)
+      .some(({ id }) => !['closed', 'cracked'].includes(looks.value(moment, keys.joint(id))))
+  )
+    return broken(
+      'Joints have been open: this is no longer the height as it was found.',
+      'Record the heights before anything is undone; now take the sheet’s.',
+    )
   if (action.verb === 'record heights' && looks.value(moment, keys.pressures) !== 'set')
     return broken(
       'The tyres stand at other pressures than the sheet means.',

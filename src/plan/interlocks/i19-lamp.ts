@@ -11,12 +11,12 @@ export const lamp: Interlock = (moment) => {
       .find(
         (joint) =>
           joint.joins.some((part) => action.effects[keys.lamp(part)] !== undefined) &&
-          looks.value(moment, keys.joint(joint.id)) === 'open',
+          !['closed', 'final', 'checked'].includes(looks.value(moment, keys.joint(joint.id))),
       )
     return early
       ? {
           rule: 'I19',
-          would: `The ${early.called} is still open: the lamp says nothing of how it will be.`,
+          would: `The ${early.called} is not home yet: the lamp says nothing of how it will be.`,
           instead: 'Put every lead back first, then look at the lamp.',
         }
       : null

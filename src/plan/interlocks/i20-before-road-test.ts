@@ -13,6 +13,17 @@ const broken = (would: string, instead: string): Broken => ({ rule: 'I20', would
  */
 export const beforeRoadTest: Interlock = (moment) => {
   const { action, assembly } = moment
+  if (action.verb === 'see clearance') {
+    const early = looks
+      .touched(moment)
+      .find(({ id }) => !['closed', 'final', 'checked'].includes(looks.value(moment, keys.joint(id))))
+    return early
+      ? broken(
+          `The ${early.called} is not final: what is clear now may not be.`,
+          'Make every joint final, then look lock to lock.',
+        )
+      : null
+  }
   if (action.verb !== 'road test') return null
   for (const joint of looks.touched(moment)) {
     const is = looks.value(moment, keys.joint(joint.id))
