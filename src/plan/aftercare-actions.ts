@@ -49,7 +49,7 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
               key: keys.stage(where),
               is: ['whole'],
               why: 'it is the height as found',
-              rule: 'I17' as const,
+              custom: true as const,
             })),
         ],
         effects: { [keys.heights]: 'recorded' },

@@ -167,13 +167,14 @@ describe('PL8 PL12 the same question, and its mirror image', () => {
   const of = (...replace: string[]) => planOf(vehicleNamed('bus'), { replace }, undefined, { effort })
   test('PL8 twice the same', () => expect(of('front left lower-arm')).toEqual(of('front left lower-arm')))
   test('PL12 the other side: the same actions there, the same time', () => {
-    const [left, right] = [of('front left upper-arm'), of('front right upper-arm')]
+    const [left, right] = [of('front left tie-rod'), of('front right tie-rod')]
     const ids = (plan: typeof left) =>
       plan.bands.flatMap(({ lines }) => lines.map(({ action }) => action.id)).sort()
     const swapped = ids(left)
       .map((id) => id.replace(/left|right/g, (side) => (side === 'left' ? 'right' : 'left')))
       .sort()
     expect(swapped).toEqual(ids(right))
+    expect([left.proven, right.proven]).toEqual([true, true])
     expect(left.minutes.p50).toBeCloseTo(right.minutes.p50, 6)
     expect(left.changes.minutes).toBeCloseTo(right.changes.minutes, 9)
   })
