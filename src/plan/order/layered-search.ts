@@ -5,7 +5,7 @@ import { nextLayer } from './next-layer.ts'
 import { worseToGoOnFrom } from './worse.ts'
 
 /** What one pass over the places gave. */
-export interface Pass {
+interface Pass {
   /** An order cheaper than was asked for, where one was met. */
   readonly order: Int32Array | null
   /** No order costs less, unless it is the one found or costs more than was asked about: ∞ when nothing was let go. */
