@@ -74,19 +74,17 @@ export function anglesActions(
       why: 'an open joint reads wrong',
       rule: 'I17',
     }))
-  let previous: AxleName | null = null
+  let after: readonly Need[] = []
   for (const axle of read) {
-    const after: readonly Need[] = previous
-      ? [{ key: keys.toe(previous), is: ['set'], why: 'rear before front', rule: 'I17' }]
-      : []
-    setAxle(work, axle, {
+    const isLast = axle === read.at(-1)
+    after = setAxle(work, axle, {
       after,
+      isLast,
       finals,
       held: held.filter((joint) => joint.axle === axle),
       actions,
       steering,
     })
-    previous = axle
   }
   const left = held.filter(({ axle }) => !read.includes(axle))
   for (const joint of left) finish(joint)
@@ -115,24 +113,29 @@ export function anglesActions(
   return actions
 }
 
-/** Reads one axle, sets it, and makes final what holds its adjusters. */
+/**
+ * Reads one axle, sets it, and makes final what holds its adjusters; gives what the next axle waits for. An axle with
+ * nothing to set is read all the same when another comes after it: that one is set to its thrust line.
+ */
 function setAxle(
   work: Work,
   axle: AxleName,
   {
     after,
+    isLast,
     finals,
     held,
     actions,
     steering,
   }: {
     readonly after: readonly Need[]
+    readonly isLast: boolean
     readonly finals: readonly Need[]
     readonly held: readonly JointNode[]
     readonly actions: Action[]
     readonly steering: ReturnType<typeof steeringTurner>
   },
-): void {
+): readonly Need[] {
   const { assembly } = work
   const care = readingActions()
   const adjusters = Object.values(assembly.adjusters).filter((one) => one.axle === axle)
@@ -145,8 +148,13 @@ function setAxle(
     .map((id) => assembly.joints[id]!)
     .filter(({ adjusts }) => adjusts)
   const marked = new Set([...work.open, ...work.bench])
-  if (leans.length === 0 && toes.length === 0) return
-  actions.push(care.read(axle, 'provisional', [...finals, ...after]))
+  const sets = leans.length > 0 || toes.length > 0
+  if (sets || !isLast) actions.push(care.read(axle, 'provisional', [...finals, ...after]))
+  const next: Need =
+    toes.length > 0
+      ? { key: keys.toe(axle), is: ['set'], why: 'rear before front', rule: 'I17' }
+      : { key: keys.reading(axle), is: ['provisional', 'proven'], why: 'rear before front', rule: 'I17' }
+  if (!sets) return [next]
   const needed = (joints: readonly JointNode[]): readonly Need[] =>
     joints.map((joint) => ({
       key: keys.mark(joint.id),
@@ -244,6 +252,7 @@ function setAxle(
     if (joint.red) actions.push(acts.check())
   }
   steering.to('straight')
+  return [next]
 }
 
 /** Hands under it only where something carries it over them. */

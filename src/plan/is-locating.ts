@@ -15,7 +15,7 @@ const structure: readonly PartNode['kind'][] = [
   'shackle',
   'spring',
 ]
-const loose: readonly JointNode['kind'][] = ['clip', 'plug', 'hose bracket', 'thread and lock nut', 'seat']
+const loose: readonly JointNode['kind'][] = ['clip', 'plug', 'hose bracket', 'seat']
 
 /**
  * Whether a joint is one of those that say where the knuckle is: once it is open, the knuckle moves further than hose

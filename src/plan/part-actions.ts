@@ -3,6 +3,7 @@ import type { Action, Need } from './action.ts'
 import type { JointNode, PartNode } from './assembly.ts'
 import { cautionWords as say } from './caution-words.ts'
 import { isStrutSpring } from './is-strut-spring.ts'
+import { joinedOnBench } from './joined-on-bench.ts'
 import { jointsOf } from './joints-of.ts'
 import { keys } from './keys.ts'
 import { makeAction } from './make-action.ts'
@@ -139,6 +140,7 @@ export function partActions(work: Work, part: PartNode): PartActions {
                 } as const,
               ]
             : []),
+          ...joinedOnBench(work, piece),
           ...(kind === 'caliper' ? behindIt(work, part) : []),
           ...(kind === 'wheel'
             ? [{ key: keys.arm(where), is: ['free'], why: 'the jack is away', custom: true } as const]

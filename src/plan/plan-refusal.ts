@@ -6,3 +6,4 @@ export type PlanRefusal =
   | 'two-of-one-axle'
   | 'no-way'
   | 'circle'
+  | 'contradiction'

@@ -1,5 +1,7 @@
+import { Refusal } from '../quantity/index.ts'
 import type { Action, Need } from './action.ts'
 import { factOf } from './fact-of.ts'
+import type { PlanRefusal } from './plan-refusal.ts'
 import type { State } from './state.ts'
 
 /** One action that waits for another, and why. @source definition */
@@ -23,6 +25,7 @@ interface Setters {
  *
  * @param actions an order that works
  * @param from the state before it
+ * @throws {Refusal} `contradiction` when an action needs what the actions before it do not leave so
  * @source own derivation: docs/methods/plan.md
  */
 export function waitsBetween(actions: readonly Action[], from: State = {}): readonly Wait[] {
@@ -45,8 +48,7 @@ export function waitsBetween(actions: readonly Action[], from: State = {}): read
       let at = groups.findLastIndex((group) => group.at[0]! < here)
       if (sets && at >= 0 && groups[at]!.at.includes(here) && groups[at]!.at[0] === here) at--
       const holds = (g: number) => need.is.includes(g < 0 ? factOf(from, need.key) : groups[g]!.value)
-      if (!holds(at))
-        throw new Error(unmet(action, need, at < 0 ? factOf(from, need.key) : groups[at]!.value))
+      if (!holds(at)) throw contradiction(action, need, at < 0 ? factOf(from, need.key) : groups[at]!.value)
       let low = at
       while (low >= 0 && holds(low - 1)) low--
       let high = at
@@ -64,8 +66,15 @@ export function waitsBetween(actions: readonly Action[], from: State = {}): read
   return [...found.values()]
 }
 
-const unmet = (action: Action, need: Need, is: string) =>
-  `“${action.id}” needs ${need.key} to be ${need.is.join(' or ')} (${need.why}), and it is ${is}.`
+const contradiction = (action: Action, need: Need, is: string) =>
+  new Refusal<PlanRefusal>({
+    code: 'contradiction',
+    at: action.id,
+    given: is,
+    sentence: `No order was found for “${action.words}”: it needs ${need.key} to be ${need.is.join(' or ')} (${need.why}), and it is ${is}.`,
+    remedy:
+      'Look whether the corner model asks for two things that exclude each other, such as wheels straight and a lock.',
+  })
 
 /** For each key, the actions that set it, those that follow each other with the same value together. */
 function settersOf(actions: readonly Action[]): Map<string, Setters[]> {

@@ -4,7 +4,8 @@ import { looks } from './looks.ts'
 import type { Interlock } from './moment.ts'
 
 /**
- * Wheel nuts are cracked, and tightened finally, with the wheel on the ground; opposite first, in stages.
+ * Wheel nuts are cracked, and tightened finally, with the wheel on the ground; opposite first, in stages. They come off
+ * when the wheel is lifted.
  *
  * @source common practice, no source
  */
@@ -12,9 +13,15 @@ export const wheelNuts: Interlock = (moment) => {
   const { action } = moment
   const joint = looks.joint(moment)
   if (joint?.kind !== 'wheel nuts') return null
-  if (action.verb !== 'crack' && action.verb !== 'final') return null
   const support = looks.value(moment, keys.support(joint.axle))
-  if (!(supports.onWheels as readonly string[]).includes(support))
+  if (action.verb === 'open' && isOnWheels(support))
+    return {
+      rule: 'I2',
+      would: 'The wheel stands on its studs with nothing that holds it, and carries the vehicle.',
+      instead: 'Only crack them on the ground; take them off when the wheel is lifted and carried.',
+    }
+  if (action.verb !== 'crack' && action.verb !== 'final') return null
+  if (!isOnWheels(support))
     return {
       rule: 'I2',
       would: 'The lifted wheel turns with the wrench, and the pull can bring the vehicle off its stands.',
@@ -31,3 +38,5 @@ export const wheelNuts: Interlock = (moment) => {
     }
   return null
 }
+
+const isOnWheels = (support: string) => (supports.onWheels as readonly string[]).includes(support)

@@ -17,6 +17,11 @@ function corner(file: unknown): Corner {
 export const bus = corner(json('port-unit-07/front.corner.json'))
 export const van = corner(json('port-unit-12/front.corner.json'))
 
+/** The demo's vehicles, front and rear. */
+export const wholeBus = assemblyOf([bus, corner(json('port-unit-07/rear.corner.json'))])
+export const wholeVan = assemblyOf([van, corner(json('port-unit-12/rear.corner.json'))])
+export const tipper = assemblyOf([corner(json('port-unit-03/front.corner.json'))])
+
 /** The demo's kit. */
 export function kit(): Kit {
   const read = readKit(json('port-kit.kit.json'))
