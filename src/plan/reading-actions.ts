@@ -92,7 +92,7 @@ export function readingActions(): ReadingActions {
             ...(nth === 2 ? [[keys.settledAgain(axle), 'yes']] : []),
           ]),
         ),
-        cautions: [say.pedal, say.toe],
+        cautions: nth === 1 ? [say.pedal, say.toe] : [say.pedal],
         why: 'lowered wheels stand scrubbed in, and read wrong',
       }),
     read: (axle, kind, needs) =>

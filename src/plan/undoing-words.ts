@@ -44,9 +44,18 @@ function cautions(work: Work, joint: JointNode): readonly string[] {
     ...(joint.kind === 'strut top nut' ? [say.compressor] : []),
     ...(kinds.some((part) => part?.kind === 'caliper') ? [say.hose, say.dust] : []),
     ...(joint.kind === 'U-bolts' || joint.kind === 'shackle bolt' ? [say.leaf] : []),
-    ...(jointHabits[joint.kind].seized && !jointHabits[joint.kind].taper ? [say.heat] : []),
+    ...(isLikelySeized(joint) ? [say.heat] : []),
     ...(kinds.some((part) => part?.kind === 'steering shaft') ? [say.shaft, say.airbag] : []),
   ]
+}
+
+/** From this chance on a joint is likely to be seized. @source own choice */
+const likely = 0.1
+
+/** Said at every bolt nobody reads it: only where somebody will want to spray or heat. */
+function isLikelySeized({ kind, file }: JointNode): boolean {
+  const { seized, taper } = jointHabits[kind]
+  return seized !== null && !taper && (seized.chance >= likely || file.bush !== undefined)
 }
 
 /**
