@@ -4,6 +4,7 @@ import { ascent } from '../../../../src/plan/order/ascent.ts'
 import { cheapestTree } from '../../../../src/plan/order/cheapest-tree.ts'
 import { instance } from '../../../../src/plan/order/instance.ts'
 import { laterCosts } from '../../../../src/plan/order/later-costs.ts'
+import { layeredSearch } from '../../../../src/plan/order/layered-search.ts'
 import { treeBound } from '../../../../src/plan/order/tree-bound.ts'
 import { worseToGoOnFrom } from '../../../../src/plan/order/worse.ts'
 import { anyOrderProblem, type CostKind } from './any-order-problem.ts'
@@ -72,6 +73,38 @@ test('PL49 what is told to be still to come is never more than what came, at any
     }
   }
   expect(seen).toBe(30 * 40 * 9)
+})
+
+test('PL44 a pass ended anywhere in a layer: no order costs less than what was still open', () => {
+  let ended = 0
+  for (let seed = 5000; seed < 5008; seed++) {
+    const problem = anyOrderProblem({ size: 15, density: 0.05, kind: 'broken', seed })
+    const inst = instance(problem)
+    const least = leastByBranching(problem)
+    const up = ascent(inst)
+    // A sharp bound, so that few open states lie below the least; a loose limit, so that the layers stay wide.
+    for (const most of [0, 2, 4, 6]) {
+      if (most > 0) up.grow(most)
+      up.climb(60, least, goOn)
+    }
+    const later = laterCosts(inst, up.footing())
+    const search = layeredSearch(inst)
+    for (let stopAt = 1; stopAt < 40; stopAt++) {
+      let asked = 0
+      const { bound, stopped, order } = search.pass(later, {
+        limit: 2 * least,
+        width: 1e6,
+        goOn: () => ++asked < stopAt,
+      })
+      if (!stopped) {
+        expect(order).not.toBeNull()
+        break
+      }
+      ended++
+      expect(bound).toBeLessThanOrEqual(least * (1 + 1e-9) + 1e-9)
+    }
+  }
+  expect(ended).toBeGreaterThan(15)
 })
 
 test('PL49 trees never cost more than an order', () => {
