@@ -1,0 +1,12 @@
+export type { Findings, NextCheck, RankedSuspect, SuspectGroup } from './findings.ts'
+export type {
+  CheckFound,
+  ExaminedAxle,
+  ExaminedWheel,
+  FindingsProblem,
+  PlayFound,
+  RoadAnswer,
+  TreadFound,
+} from './findings-problem.ts'
+export type { Suspect } from './suspect.ts'
+export { type SuspectKind, suspectKinds } from './suspect-kind.ts'
