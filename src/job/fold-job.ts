@@ -1,4 +1,5 @@
 import { answerConflicts } from './answer-conflicts.ts'
+import { apartConflicts } from './apart-conflicts.ts'
 import { clearable } from './cleared-by.ts'
 import { decisionsOf } from './decisions-of.ts'
 import { effectiveData } from './effective-data.ts'
@@ -6,9 +7,13 @@ import type { Entry } from './entry.ts'
 import { type Gathered, gathered, isGathered } from './gathered.ts'
 import { heightTroubles } from './height-troubles.ts'
 import type { AsFoundFact, JobState, MoveFact, ReadingFact, Round, Trouble } from './job-state.ts'
+import { missingBefore } from './missing-before.ts'
+import { numbered } from './numbered.ts'
 import { heightObservation, observationOf, playObservation } from './observation-of.ts'
-import { readEntry } from './read-entry.ts'
+import { precedence } from './precedence.ts'
+import { readEntry, readSealed } from './read-entry.ts'
 import { references } from './references.ts'
+import { isSealed } from './sealed-entry.ts'
 import { type SettingBook, settingBook, withAsFound, withMove } from './setting-book.ts'
 import type { Told } from './told.ts'
 import { typingsOf } from './typings-of.ts'
@@ -21,11 +26,12 @@ type Loose<T> = { -readonly [K in keyof T]: T[K] extends readonly (infer U)[] ? 
  * is the log's own, never the clock's; corrections are laid over what they correct; what conflicts or cannot
  * be read is listed in `troubles` instead of being decided in silence.
  *
- * @param entries the log, in causal order
+ * @param log in causal order
  * @source own derivation: docs/methods/formats.md
  * @example foldJob([]).rounds.length // 0
  */
-export function foldJob(entries: readonly Entry[]): JobState {
+export function foldJob(log: readonly Entry[]): JobState {
+  const entries = numbered(log)
   const state: Loose<Omit<JobState, 'settings'>> = {
     opened: null,
     arrival: null,
@@ -53,17 +59,17 @@ export function foldJob(entries: readonly Entry[]): JobState {
   const decided = decisionsOf(entries, effective)
   state.troubles.push(...decided.troubles)
   for (const [entry, { data: raw, correctedBy }] of effective.entries()) {
-    const { kind, at } = entries[entry]!
+    const written = entries[entry]!
+    const { kind, at } = written
+    const path = ['entries', entry, 'data']
     const by = decided.setAside.get(entry)
     if (by !== undefined) {
       state.setAside.push({ entry, by })
       continue
     }
-    const read = readEntry(kind, raw, ['entries', entry, 'data'])
-    if (read.kind === 'newer') {
-      state.newer.push({ entry, kind })
-      continue
-    }
+    const read = isSealed(written) ? readSealed(written, raw, path) : readEntry(kind, raw, path)
+    if (read.kind === 'newer' || (read.kind !== 'faulty' && read.beyond)) state.newer.push({ entry, kind })
+    if (read.kind === 'newer') continue
     if (read.kind === 'faulty') {
       state.troubles.push(
         ...read.problems.map(({ field, wrong, right }) =>
@@ -176,6 +182,8 @@ export function foldJob(entries: readonly Entry[]): JobState {
       ...state.moves.filter((m) => m.wheel === wheel).map((m) => m.entry),
     ]),
     ...answerConflicts(state),
+    ...missingBefore(entries),
+    ...apartConflicts(entries, effective, precedence(entries), (entry) => decided.setAside.has(entry)),
   )
   // A mark found later tells how the adjuster stood in every round before its first move.
   const settingsBefore = (entry: number) => [

@@ -1,11 +1,13 @@
 import * as z from 'zod'
 import { fileHead, moment, words } from '../corner/index.ts'
 import { entryData, entryKinds } from './entries-schema.ts'
+import { sealMembers } from './sealed-schema.ts'
 
-const bare = z.strictObject({
+const entry = z.strictObject({
   kind: words,
   data: z.record(z.string(), z.unknown()),
   at: moment.optional().describe('The device’s clock; shown, never used to order.'),
+  ...sealMembers,
 })
 
 const head = {
@@ -20,10 +22,10 @@ const head = {
  *
  * @source own derivation: docs/methods/formats.md
  */
-export const jobFileSchema = z.strictObject({ ...head, entries: z.array(bare) })
+export const jobFileSchema = z.strictObject({ ...head, entries: z.array(entry) })
 
 const known = entryKinds.map((kind) =>
-  z.strictObject({ kind: z.literal(kind), data: entryData[kind], at: bare.shape.at }),
+  z.strictObject({ kind: z.literal(kind), data: entryData[kind], at: entry.shape.at, ...sealMembers }),
 )
 
 /**

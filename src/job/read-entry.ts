@@ -1,9 +1,13 @@
 import { closestName, fieldPath, type Problem, readPart } from '../corner/index.ts'
 import { type EntryData, type EntryKind, entryData, entryKinds } from './entries-schema.ts'
+import type { SealedEntry } from './sealed-entry.ts'
 
-/** An entry's data after decoding, or what is wrong with it, or a kind that this version does not know. */
+/**
+ * An entry's data after decoding, or what is wrong with it, or a kind that this version does not know. `beyond`: it has
+ * members besides, of a newer version.
+ */
 export type EntryReading =
-  | { [K in EntryKind]: { readonly kind: K; readonly data: EntryData<K> } }[EntryKind]
+  | { [K in EntryKind]: { readonly kind: K; readonly data: EntryData<K>; readonly beyond?: true } }[EntryKind]
   | { readonly kind: 'newer' }
   | { readonly kind: 'faulty'; readonly problems: readonly Problem[] }
 
@@ -85,4 +89,29 @@ function decisionSlips(
       right: 'each entry once under "of", and one of them under "keep"',
     },
   ]
+}
+
+/**
+ * A sealed entry's data: as `readEntry`, but members that this version does not know are a newer version's, since
+ * members are only ever added and nobody can change what is sealed.
+ *
+ * @source own derivation: docs/methods/formats.md
+ */
+export function readSealed(
+  { kind, format }: SealedEntry,
+  data: Readonly<Record<string, unknown>>,
+  path: readonly PropertyKey[],
+): EntryReading {
+  if (format > 1 || !Object.hasOwn(entryData, kind)) return { kind: 'newer' }
+  const read = readEntry(kind, data, path)
+  if (read.kind !== 'faulty') return read
+  const { error } = entryData[kind as EntryKind].safeDecode(data as never)
+  const issues = error?.issues ?? []
+  if (issues.length === 0 || issues.some(({ code }) => code !== 'unrecognized_keys')) return read
+  const beyond = issues.flatMap((issue) =>
+    issue.code === 'unrecognized_keys' && issue.path.length === 0 ? issue.keys : [],
+  )
+  const known = Object.fromEntries(Object.entries(data).filter(([name]) => !beyond.includes(name)))
+  const again = readEntry(kind, known, path)
+  return again.kind === 'faulty' || again.kind === 'newer' ? { kind: 'newer' } : { ...again, beyond: true }
 }

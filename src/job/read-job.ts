@@ -1,33 +1,64 @@
 import { bad, good, type Problem, type Reading, readFile } from '../corner/index.ts'
+import { inCausalOrder } from './causal-order.ts'
 import { effectiveData } from './effective-data.ts'
 import type { Entry, Job } from './entry.ts'
 import { jobFileSchema } from './job-schema.ts'
+import { numbered } from './numbered.ts'
 import { readEntry } from './read-entry.ts'
 import { references } from './references.ts'
+import { isSealed } from './sealed-entry.ts'
+import { sealNames } from './sealed-schema.ts'
 
 /**
- * A job out of a file's value: the log with its texts as typed, or every fault of the file at once. Each
- * entry is looked at as it was written and as it reads after all corrections.
+ * A job out of a file's value: the log with its texts as typed, or every fault of the file at once. Each bare
+ * entry is looked at as it was written and as it reads after all corrections; a sealed one is kept whatever it
+ * says, since nobody may change it: the fold tells what is wrong with it. Sealed entries come in causal order.
  *
  * @param json plain value, as `readJsonText` gives it
  * @source own derivation: docs/methods/formats.md
  * @example readJob({ format: 1 }).ok // false
  */
 export function readJob(json: unknown): Reading<Job> {
-  const head = readFile(json, jobFileSchema, 'job')
-  if (!head.ok) {
-    // The entries that can be read by themselves are still looked at, so that one round shows every fault.
-    const entries = (json as { entries?: unknown } | null)?.entries
-    return bad([...head.problems, ...(Array.isArray(entries) ? entries.flatMap(loneFaults) : [])])
-  }
-  const { workshop, job, entries } = head.value
-  const problems = logFaults(entries as readonly Entry[])
-  return problems.length > 0 ? bad(problems) : good({ workshop, job, entries: entries as readonly Entry[] })
+  const written = (json as { entries?: unknown } | null)?.entries
+  const list: readonly unknown[] = Array.isArray(written) ? written : []
+  const head = readFile(
+    list.some(isNewer) ? { ...(json as object), entries: list.map((e) => (isNewer(e) ? stand : e)) } : json,
+    jobFileSchema,
+    'job',
+  )
+  // The entries that can be read by themselves are still looked at, so that one round shows every fault.
+  if (!head.ok) return bad([...head.problems, ...list.flatMap(loneFaults)])
+  const { workshop, job } = head.value
+  const entries = inCausalOrder(list as readonly Entry[])
+  const halves = list.flatMap(halfSealed)
+  const problems = halves.length > 0 ? halves : logFaults(numbered(entries))
+  return problems.length > 0 ? bad(problems) : good({ workshop, job, entries })
+}
+
+/** A sealed entry of a later format: kept as it is. */
+const isNewer = (entry: unknown): boolean => {
+  const { format, id } = (entry ?? {}) as { format?: unknown; id?: unknown }
+  return typeof format === 'number' && format > 1 && typeof id === 'string'
+}
+const stand = { kind: 'newer', data: {} }
+
+function halfSealed(entry: unknown, i: number): readonly Problem[] {
+  if (isNewer(entry)) return []
+  const lacking = [...sealNames, 'at'].filter((name) => !(name in (entry as object)))
+  if (lacking.length === 0 || lacking.length >= sealNames.length) return []
+  return [
+    {
+      field: `entries[${i}]`,
+      wrong: `The seal of this entry is not whole: it lacks ${lacking.map((name) => `"${name}"`).join(', ')}.`,
+      right: 'the entry as the device sealed it, or a bare one with kind, data and at',
+    },
+  ]
 }
 
 function loneFaults(entry: unknown, i: number): readonly Problem[] {
   const { kind, data } = (entry ?? {}) as { kind?: unknown; data?: unknown }
-  if (typeof kind !== 'string' || typeof data !== 'object' || data === null) return []
+  if (typeof kind !== 'string' || typeof data !== 'object' || data === null || 'id' in (entry as object))
+    return []
   const read = readEntry(kind, data, ['entries', i, 'data'])
   return read.kind === 'faulty' ? read.problems : []
 }
@@ -36,6 +67,7 @@ function logFaults(entries: readonly Entry[]): readonly Problem[] {
   const found = entries.flatMap(loneFaults)
   if (found.length > 0) return found
   return effectiveData(entries).flatMap(({ data, correctedBy }, i) => {
+    if (isSealed(entries[i]!)) return []
     const wrong = references(entries[i]!.kind, data).filter(({ of }) => typeof of !== 'number' || of >= i)
     if (wrong.length > 0)
       return wrong.map(({ path, of }) => ({
