@@ -7,6 +7,7 @@ export { type ErrorDistribution, errorDistribution } from './error-distribution.
 export { exact } from './exact.ts'
 export { expandedUncertainty } from './expanded-uncertainty.ts'
 export { halfWidth, type Interval, interval } from './interval.ts'
+export { type LeastSquares, type LeastSquaresTask, leastSquares, type ResidualRows } from './least-squares.ts'
 export type { MeasureRefusal } from './measure-refusal.ts'
 export type { Measured, Part, Shape } from './measured.ts'
 export { type DrawnResult, monteCarlo } from './monte-carlo.ts'
