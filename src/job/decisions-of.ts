@@ -16,7 +16,7 @@ interface Choice {
 }
 
 /** What frames the log itself cannot be chosen between. */
-const frames: readonly string[] = ['opened', 'round', 'correction']
+const frames: readonly string[] = ['opened', 'round', 'correction', 'taken back', 'signed off']
 
 /**
  * The entries that decisions set aside. A decision that is itself set aside decides nothing; decisions that set
@@ -25,13 +25,17 @@ const frames: readonly string[] = ['opened', 'round', 'correction']
  * @param effective every entry's data with the corrections laid over it
  * @source own derivation: docs/methods/formats.md
  */
-export function decisionsOf(entries: readonly Entry[], effective: readonly Effective[]): Decided {
+export function decisionsOf(
+  entries: readonly Entry[],
+  effective: readonly Effective[],
+  isTakenBack: (entry: number) => boolean,
+): Decided {
   const setAside = new Map<number, number>()
   const troubles: Trouble[] = []
   const choices: Choice[] = []
   // From the end: a decision between decisions stands behind both.
   for (let entry = entries.length - 1; entry >= 0; entry--) {
-    if (entries[entry]!.kind !== 'decision' || setAside.has(entry)) continue
+    if (entries[entry]!.kind !== 'decision' || setAside.has(entry) || isTakenBack(entry)) continue
     const read = readEntry('decision', effective[entry]!.data, ['entries', entry, 'data'])
     if (read.kind !== 'decision') continue
     const { keep } = read.data

@@ -15,6 +15,7 @@ import { readEntry, readSealed } from './read-entry.ts'
 import { references } from './references.ts'
 import { isSealed } from './sealed-entry.ts'
 import { type SettingBook, settingBook, withAsFound, withMove } from './setting-book.ts'
+import { takenBack } from './taken-back.ts'
 import type { Told } from './told.ts'
 import { typingsOf } from './typings-of.ts'
 import { valueConflicts } from './value-conflicts.ts'
@@ -55,14 +56,17 @@ export function foldJob(log: readonly Entry[]): JobState {
     if (round) state.rounds.push(round)
   }
 
-  const effective = effectiveData(entries)
-  const decided = decisionsOf(entries, effective)
-  state.troubles.push(...decided.troubles)
+  const precedes = precedence(entries)
+  const undone = takenBack(entries, precedes)
+  const effective = effectiveData(entries, undone.by)
+  const decided = decisionsOf(entries, effective, (entry) => undone.by.has(entry))
+  const asideBy = (entry: number) => undone.by.get(entry) ?? decided.setAside.get(entry)
+  state.troubles.push(...undone.troubles, ...decided.troubles)
   for (const [entry, { data: raw, correctedBy }] of effective.entries()) {
     const written = entries[entry]!
     const { kind, at } = written
     const path = ['entries', entry, 'data']
-    const by = decided.setAside.get(entry)
+    const by = asideBy(entry)
     if (by !== undefined) {
       state.setAside.push({ entry, by })
       continue
@@ -183,7 +187,7 @@ export function foldJob(log: readonly Entry[]): JobState {
     ]),
     ...answerConflicts(state),
     ...missingBefore(entries),
-    ...apartConflicts(entries, effective, precedence(entries), (entry) => decided.setAside.has(entry)),
+    ...apartConflicts(entries, effective, precedes, (entry) => asideBy(entry) !== undefined),
   )
   // A mark found later tells how the adjuster stood in every round before its first move.
   const settingsBefore = (entry: number) => [

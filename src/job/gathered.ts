@@ -26,6 +26,8 @@ export const gathered = {
   'came back': 'cameBack',
   'caution acknowledged': 'cautions',
   note: 'notes',
+  'taken back': 'takenBack',
+  'signed off': 'signedOff',
 } as const
 
 type Kind = keyof typeof gathered

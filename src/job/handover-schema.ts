@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { moment, nameText, typedDistance, words } from '../corner/index.ts'
-import { earlierEntry, hand } from './refers-schema.ts'
+import { digest, earlierEntry, hand } from './refers-schema.ts'
 import { wheelNames } from './wheel-name.ts'
 
 const wheels = z.array(z.enum(wheelNames)).min(1).optional()
@@ -74,4 +74,22 @@ export const handoverData = {
         .describe('Hash of the old job’s last state.'),
     })
     .describe('It came back: this job follows an old one.'),
+  'taken back': z
+    .strictObject({ of: earlierEntry, why: words.optional() })
+    .describe('Undo: the entry says nothing any more; only until it is signed off.'),
+  'signed off': z
+    .strictObject({
+      heads: z.array(digest).min(1).describe('The heads of what is signed, ascending.'),
+      fold: z.int().min(1).describe('Version of the rules by which the state was made.'),
+      engine: words.describe('Version of the program that worked the numbers out.'),
+      state: digest.describe('Digest of the state of all that is signed.'),
+      corners: z
+        .strictObject({ front: digest, rear: digest.optional() })
+        .describe('Digests of the corner models.'),
+      spec: digest.optional(),
+      kit: digest.optional(),
+      remark: words.optional(),
+      hand,
+    })
+    .describe('The work is signed: what is covered, and by which models and rules it was worked out.'),
 } as const

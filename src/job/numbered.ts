@@ -26,6 +26,7 @@ export function withReferences<E extends Entry>(entry: E, said: (of: unknown) =>
   switch (entry.kind) {
     case 'correction':
     case 'cleared':
+    case 'taken back':
       return { ...entry, data: { ...data, ...of } }
     case 'decision':
       return { ...entry, data: { ...data, ...of, ...('keep' in data ? { keep: said(data.keep) } : {}) } }

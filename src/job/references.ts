@@ -14,6 +14,7 @@ export function references(kind: string, data: Readonly<Record<string, unknown>>
   switch (kind) {
     case 'correction':
     case 'cleared':
+    case 'taken back':
       return [{ path: 'of', of: data.of }]
     case 'photo':
       return data.beside === undefined ? [] : [{ path: 'beside', of: data.beside }]

@@ -13,3 +13,8 @@ export const hand = words.describe('Whose hand: initials or a sign, no full name
 export const photoHash = z
   .string({ error: () => 'the SHA-256 of the photo, 64 small hexadecimal digits' })
   .regex(/^[0-9a-f]{64}$/, { error: () => 'the SHA-256 of the photo, 64 small hexadecimal digits' })
+
+/** A SHA-256 of something that lies beside the log. @source definition */
+export const digest = z
+  .string({ error: () => 'a SHA-256, 64 small hexadecimal digits' })
+  .regex(/^[0-9a-f]{64}$/, { error: () => 'a SHA-256, 64 small hexadecimal digits' })

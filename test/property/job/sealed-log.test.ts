@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import {
+  coverageOf,
   type Entry,
   foldJob,
   headsOf,
@@ -156,4 +157,76 @@ test('JO40 half a seal is a fault, and an entry that another device has still is
   const { at: __, ...timeless } = first!
   expect(readJob({ ...head, entries: [timeless] }).ok).toBe(false)
   expect(foldJob(inCausalOrder([second!])).troubles.map(({ entries }) => entries)).toEqual([[0]])
+})
+
+const signed: Entry = {
+  kind: 'signed off',
+  data: {
+    heads: ['a'.repeat(64)],
+    fold: 1,
+    engine: '0.1.0',
+    state: 'b'.repeat(64),
+    corners: { front: 'c'.repeat(64) },
+    hand: 'KB',
+  },
+}
+const note = (text: string): Entry => ({ kind: 'note', data: { text } })
+const back = (of: string): Entry => ({ kind: 'taken back', data: { of } })
+const chain = (...entries: readonly Entry[]) => historyOf(entries.map((writes) => ({ device: 0, writes })))
+
+test('JO41 what is taken back says nothing, and taking that back brings it in again', () => {
+  const [first] = chain(note('a'))
+  const once = added([first!], back(first!.id))
+  expect(foldJob(once).notes).toEqual([])
+  expect(foldJob(once).setAside).toEqual([{ entry: 0, by: 1 }])
+  expect(foldJob(added(once, back(once[1]!.id))).notes).toHaveLength(1)
+})
+
+test('JO41 a correction that was taken back corrects nothing', () => {
+  const [first] = chain(note('a'))
+  const corrected = added([first!], { kind: 'correction', data: { of: first!.id, data: { text: 'b' } } })
+  expect(foldJob(corrected).notes[0]?.text).toBe('b')
+  expect(foldJob(added(corrected, back(corrected[1]!.id))).notes[0]?.text).toBe('a')
+})
+
+test('JO41 what is signed off is not taken back, and what opens or signs a job never is', () => {
+  const log = chain(note('a'), signed)
+  const late = added(log, back(log[0]!.id))
+  const state = foldJob(late)
+  expect(state.notes).toHaveLength(1)
+  expect(state.troubles.map(({ entries }) => entries)).toEqual([[0, 2]])
+  expect(foldJob(added(log, back(log[1]!.id))).signedOff).toHaveLength(1)
+})
+
+test('JO42 what comes in later never changes what a sign-off covers, and is named', () => {
+  let late = 0
+  fc.assert(
+    fc.property(anySteps, fc.nat(), (steps, draw) => {
+      const at = draw % (steps.length + 1)
+      const device = draw % 3
+      const all = historyOf([...steps.slice(0, at), { device, writes: signed }, ...steps.slice(at)])
+      const sign = all.find(({ kind }) => kind === 'signed off')!
+      const covered = (log: readonly Entry[]) => {
+        const ordered = inCausalOrder(log) as readonly SealedEntry[]
+        const [one] = coverageOf(ordered)
+        return {
+          covers: one!.covers.map((i) => ordered[i]!.id).sort(),
+          late: one!.late.map((i) => ordered[i]!.id).sort(),
+        }
+      }
+      const whole = covered(all)
+      const knows = new Set<string>()
+      const open = [...sign.after]
+      for (let id = open.pop(); id !== undefined; id = open.pop()) {
+        if (!knows.has(id)) open.push(...all.find((one) => one.id === id)!.after)
+        knows.add(id)
+      }
+      expect(whole.covers).toEqual([...knows].sort())
+      expect(whole.late).toHaveLength(all.length - 1 - knows.size)
+      expect(covered(all.filter(({ id }) => id === sign.id || knows.has(id))).covers).toEqual(whole.covers)
+      late += whole.late.length
+    }),
+    { numRuns: 2000 },
+  )
+  expect(late).toBeGreaterThan(1000)
 })
