@@ -55,6 +55,12 @@ export function axleOnStands(
             rule: 'I4' as const,
           })),
           ...holds.map(({ id }) => ({ key: keys.energy(id), is: ['let down'], why: 'it is slack' })),
+          ...holds.map(({ id }) => ({
+            key: keys.part(id),
+            is: ['fitted', 'new'],
+            why: 'it is in its seats',
+            rule: 'I4' as const,
+          })),
         ],
         effects: { ...energies('held by its set'), [keys.axleStands(axle)]: 'none' },
         cautions: [say.leaf],

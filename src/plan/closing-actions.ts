@@ -1,6 +1,7 @@
 import { accessNeeds } from './access-needs.ts'
 import type { Action, Need } from './action.ts'
 import type { JointNode } from './assembly.ts'
+import { capturedNeeds } from './captured-needs.ts'
 import { cautionWords as say } from './caution-words.ts'
 import { closingWords } from './closing-words.ts'
 import { finalNeeds } from './final-needs.ts'
@@ -73,7 +74,10 @@ export function closingActions(work: Work, joint: JointNode): ClosingActions {
           ...knuckleHeldNeeds(work, joint),
         ]
   // Where the arm is raised until its joints meet, that is how they meet, not a rule.
-  const held: readonly Need[] = holdNeeds(work, joint).map((need) => ({ ...need, custom: true as const }))
+  const held: readonly Need[] = [
+    ...holdNeeds(work, joint).map((need) => ({ ...need, custom: true as const })),
+    ...capturedNeeds(work, joint),
+  ]
   const torque = { tool: closingWords.tool(joint) } as const
   const shaft = joint.joins.some((part) => assembly.parts[part]?.kind === 'steering shaft')
 

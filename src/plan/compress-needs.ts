@@ -12,7 +12,8 @@ import type { Work } from './work.ts'
  */
 export function compressNeeds(work: Work, hold: HoldNode, nth: 1 | 2, carried: Need): readonly Need[] {
   const off: Need = { key: keys.part(hold.id), is: ['off', 'freed'], why: 'it is on the bench' }
-  if (nth === 1) return isStrutSpring(work.assembly, hold) ? [off] : [carried]
+  const whole: Need = { key: keys.energy(hold.id), is: ['held by its set'], why: 'its own joints hold it' }
+  if (nth === 1) return isStrutSpring(work.assembly, hold) ? [off, whole] : [carried, whole]
   const right: readonly Need[] = work.renewed.has(hold.id)
     ? [{ key: keys.compared(hold.id), is: ['beside the old'], why: 'it is the right one', rule: 'I16' }]
     : []

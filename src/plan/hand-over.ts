@@ -77,7 +77,8 @@ export function handOver(
         ),
       )
   if (has('re-tighten')) actions.push(care.appoint())
-  actions.push(care.roadTest([...tight, ...proven, ...pins, ...clear, ...lines, ...firm]))
+  const straight: readonly Need[] = [{ key: keys.steering, is: ['straight'], why: 'it drives off straight' }]
+  actions.push(care.roadTest([...tight, ...straight, ...proven, ...pins, ...clear, ...lines, ...firm]))
   actions.push(
     makeAction({
       id: 'hand over',
@@ -85,6 +86,12 @@ export function handOver(
       words: 'Hand the vehicle over with its record, its card and the date to look again',
       needs: [
         { key: keys.road, is: ['driven'], why: 'it was driven' },
+        ...assembly.axles.map((axle) => ({
+          key: keys.support(axle),
+          is: ['on its wheels'],
+          why: 'it stands on its wheels',
+        })),
+        ...proven,
         ...lamps,
         ...level,
         ...card,

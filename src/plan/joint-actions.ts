@@ -112,7 +112,11 @@ export function undoingActions(work: Work, joint: JointNode): UndoingActions {
           ? `${hasPin(joint) ? 'Pull the pin; turn' : 'Turn'} ${undoingWords.nut(called)} back to a few threads`
           : `Crack the ${called}`,
         tool: spannerFor(joint),
-        needs: [...marked, ...(habit.cracked ? crackedNeeds(joint) : reach)],
+        needs: [
+          { key: keys.joint(id), is: ['closed', 'run up', 'final', 'checked'], why: 'it is tight' },
+          ...marked,
+          ...(habit.cracked ? crackedNeeds(joint) : reach),
+        ],
         effects: {
           [keys.joint(id)]: habit.taper ? 'retained' : 'cracked',
           ...(hasPin(joint) ? { [keys.pin(id)]: 'out' } : {}),
@@ -151,7 +155,7 @@ export function undoingActions(work: Work, joint: JointNode): UndoingActions {
             : []),
           ...(habit.cracked
             ? [{ key: keys.joint(id), is: ['cracked'], why: 'it is cracked first' }]
-            : marked),
+            : [{ key: keys.joint(id), is: undone, why: 'it is not open yet' }, ...marked]),
           ...reach,
           ...holdNeeds(work, joint),
           ...(onBench || !joint.locates ? [] : looseKnuckleNeeds(work, joint)),
@@ -232,6 +236,8 @@ function crackedNeeds(joint: JointNode): readonly Need[] {
     },
   ]
 }
+
+const undone = ['closed', 'cracked', 'retained', 'started', 'run up', 'final', 'checked']
 
 const bodySideToo = (work: Work, joint: JointNode) => joint.joins.some((part) => work.renewed.has(part))
 

@@ -1,10 +1,12 @@
 import type { Action } from './action.ts'
-import { afterAction } from './after-action.ts'
 import type { Assembly } from './assembly.ts'
 import { changeMinutes } from './change-minutes.ts'
 import { factOf } from './fact-of.ts'
 import type { Goal } from './goal.ts'
+import type { Moment } from './interlocks/moment.ts'
 import { interlocks } from './interlocks-table.ts'
+import { keyWords } from './key-words.ts'
+import { liesLoose } from './lies-loose.ts'
 import { meanMinutes } from './mean-minutes.ts'
 import type { RuleId } from './rule-id.ts'
 import type { State } from './state.ts'
@@ -54,23 +56,10 @@ export function judgeOrder(
   const faults: OrderFault[] = []
   const sums = { work: 0, tools: 0, places: 0, sides: 0, axles: 0 }
   const changes = { tools: 0, stations: 0, sides: 0 }
-  let state = from
+  const state: Record<string, string> = { ...from }
   actions.forEach((action, at) => {
-    for (const rule of Object.values(interlocks)) {
-      const broken = rule({ assembly, state, action, renewed })
-      if (broken) faults.push({ at, action: action.id, ...broken })
-    }
-    for (const need of action.needs) {
-      const is = factOf(state, need.key)
-      if (need.rule || need.custom || need.is.includes(is)) continue
-      faults.push({
-        at,
-        action: action.id,
-        rule: 'not yet',
-        would: `It cannot be done yet: ${told(assembly, need.key)} is ${is}.`,
-        instead: `First ${need.is.join(' or ')}: ${need.why}.`,
-      })
-    }
+    for (const fault of faultsOf({ assembly, state, action, renewed }))
+      faults.push({ at, action: action.id, ...fault })
     sums.work += meanMinutes(action.minutes)
     const before = actions[at - 1]
     if (before) {
@@ -84,16 +73,38 @@ export function judgeOrder(
     }
     if (Object.keys(action.effects).some((key) => key.startsWith('support ') || key.startsWith('arm ')))
       changes.stations++
-    state = afterAction(state, action)
+    Object.assign(state, action.effects)
   })
   const all = sums.work + sums.tools + sums.places + sums.sides + sums.axles
   return { faults, minutes: { ...sums, all }, changes, state }
 }
 
-/** What a key of the state is about, for people. */
-function told(assembly: Assembly, key: string): string {
-  const space = key.indexOf(' ')
-  const id = key.slice(space + 1)
-  const node = assembly.joints[id] ?? assembly.parts[id]
-  return node ? `the ${node.called}` : key
+/** What one action breaks: the interlocks first; then each need that none of them has told already. */
+function faultsOf(moment: Moment): readonly Omit<OrderFault, 'at' | 'action'>[] {
+  const { assembly, state, action } = moment
+  const faults: Omit<OrderFault, 'at' | 'action'>[] = []
+  for (const rule of rules) {
+    const broken = rule(moment)
+    if (broken) faults.push(broken)
+  }
+  for (const need of action.needs) {
+    if (need.custom) continue
+    const is = factOf(state, need.key)
+    if (need.is.includes(is) || (need.rule && faults.some(({ rule }) => rule === need.rule))) continue
+    faults.push({
+      rule: need.rule ?? 'not yet',
+      would: `It cannot be done yet: ${keyWords(assembly, need.key)} is ${is}.`,
+      instead: `First ${need.is.join(' or ')}: ${need.why}.`,
+    })
+  }
+  const loose = liesLoose(assembly, state, action)
+  if (loose)
+    faults.push({
+      rule: 'not yet',
+      would: `The ${loose.called} was put back and nothing holds it: it falls out meanwhile.`,
+      instead: `Undo the rest of its corner first, or fasten the ${loose.called}.`,
+    })
+  return faults
 }
+
+const rules = Object.values(interlocks)

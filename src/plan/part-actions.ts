@@ -94,6 +94,11 @@ export function partActions(work: Work, part: PartNode): PartActions {
           ? `Take the ${called} off its carrier and hang it on a hook`
           : `Take the ${called} off${withOthers(piece, id)}`,
         needs: [
+          {
+            key: keys.part(id),
+            is: isHung ? ['fitted', 'new'] : ['fitted', 'new', 'freed', 'hung'],
+            why: 'it is there',
+          },
           ...takeOffNeeds(work, part, piece),
           ...seatsOf(work, part).flatMap((seat) => seatNeeds(work, seat, 'out')),
         ],
@@ -141,6 +146,7 @@ export function partActions(work: Work, part: PartNode): PartActions {
               ]
             : []),
           ...joinedOnBench(work, piece),
+          ...releasedIn(work, piece),
           ...(kind === 'caliper' ? behindIt(work, part) : []),
           ...(kind === 'wheel'
             ? [{ key: keys.arm(where), is: ['free'], why: 'the jack is away', custom: true } as const]
@@ -164,6 +170,17 @@ function withOthers(piece: readonly PartNode[], id: string): string {
   const others = piece.filter((part) => part.id !== id).map(({ called }) => called)
   return others.length > 0 ? `, with the ${others.join(' and the ')} on it` : ''
 }
+
+/** A strut goes in with its spring in its seats, not in a compressor. */
+const releasedIn = ({ assembly, standIns }: Work, piece: readonly PartNode[]): readonly Need[] =>
+  piece
+    .flatMap(({ id }) => assembly.holds[id] ?? [])
+    .filter((hold) => isStrutSpring(assembly, hold) && standIns[hold.id] === 'spring compressor')
+    .map(({ id, called }) => ({
+      key: keys.energy(id),
+      is: ['held by its set'],
+      why: `the ${called} is out of the compressor, in its seats`,
+    }))
 
 function takeOffNeeds(work: Work, part: PartNode, piece: readonly PartNode[]): readonly Need[] {
   const ids = piece.map(({ id }) => id)

@@ -86,12 +86,15 @@ export function readingActions(): ReadingActions {
           { key: keys.pedal, is: ['firm'], why: say.pedal, rule: 'I18' },
           ...needs,
         ],
-        effects: Object.fromEntries(
-          these.flatMap((axle) => [
-            [keys.settled(axle), 'yes'],
-            ...(nth === 2 ? [[keys.settledAgain(axle), 'yes']] : []),
-          ]),
-        ),
+        effects: {
+          [keys.chocks]: 'not set',
+          ...Object.fromEntries(
+            these.flatMap((axle) => [
+              [keys.settled(axle), 'yes'],
+              ...(nth === 2 ? [[keys.settledAgain(axle), 'yes']] : []),
+            ]),
+          ),
+        },
         cautions: nth === 1 ? [say.pedal, say.toe] : [say.pedal],
         why: 'lowered wheels stand scrubbed in, and read wrong',
       }),

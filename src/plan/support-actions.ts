@@ -60,6 +60,7 @@ export function supportActions(axles: readonly AxleName[]): SupportActions {
         effects: {
           [keys.support(axle)]: 'on a jack',
           [keys.settled(axle)]: 'no',
+          [keys.reading(axle)]: 'none',
           [keys.clearance]: 'not seen',
           [keys.jack]: 'in use',
         },
@@ -100,7 +101,12 @@ export function supportActions(axles: readonly AxleName[]): SupportActions {
         effects: {
           ...all('on the lift'),
           [keys.clearance]: 'not seen',
-          ...Object.fromEntries(axles.map((axle) => [keys.settled(axle), 'no'])),
+          ...Object.fromEntries(
+            axles.flatMap((axle) => [
+              [keys.settled(axle), 'no'],
+              [keys.reading(axle), 'none'],
+            ]),
+          ),
         },
         cautions: [say.lift],
         why: 'the work is done with the wheels hanging',
@@ -171,6 +177,7 @@ export function supportActions(axles: readonly AxleName[]): SupportActions {
         needs: each(['wheels on ramps or over the pit'], 'it stands there'),
         effects: {
           ...all('on its wheels'),
+          [keys.chocks]: 'not set',
           ...Object.fromEntries(axles.map((axle) => [keys.settled(axle), 'no'])),
         },
         why: 'angles are read on the measuring place',

@@ -184,11 +184,15 @@ export function topNutAndHeat({ vehicle, goal, before, action }: Moment): Found 
   const tie = tieOf(vehicle, action)
   if (!tie) return []
   const found: string[] = []
-  if (tie.kind === 'strut top nut' && action.verb === 'open') {
+  if (tie.kind === 'strut top nut' && ['open', 'start', 'run up'].includes(action.verb)) {
+    const opens = action.verb === 'open'
     const parts = tie.ends.flatMap((end) => vehicle.tiesOf(end).flatMap(({ ends }) => ends))
     for (const store of vehicle.stores)
-      if (parts.includes(store.id) && !['compressor', 'down'].includes(before.energy[store.id]!))
-        found.push(`${tie.id} opens with ${store.id} not captured`)
+      if (
+        parts.includes(store.id) &&
+        ![...(opens ? ['down'] : []), 'compressor'].includes(before.energy[store.id]!)
+      )
+        found.push(`${tie.id}: ${action.verb} with ${store.id} not captured`)
   }
   const aid = Object.values(action.how).join(' ')
   const isScrap = tie.ends.some((end) => goal.replace.includes(end))

@@ -200,6 +200,10 @@ export function heldBeforeMore({ vehicle, before, action }: Moment): Found {
   const where = whereOf(action)
   return [...vehicle.parts.values()]
     .filter((part) => before.parts[part.id]!.loose && before.parts[part.id]!.is === 'fitted')
-    .filter((part) => whereOf(part) === where || part.side === null || action.side === null)
+    .filter(
+      (part) =>
+        whereOf(part) === where ||
+        ((part.side === null || action.side === null) && (part.axle === action.axle || part.axle === null)),
+    )
     .map(({ id }) => `${id} was put back and lies loose while ${action.joint ?? action.part} is undone`)
 }
