@@ -269,7 +269,7 @@ const underNeeds = (axle: AxleName, joints: readonly JointNode[]): readonly Need
     : []
 
 const lastMove = (axle: AxleName): readonly Need[] => [
-  { key: keys.toe(axle), is: ['set'], why: 'toe is the last move', custom: true },
+  { key: keys.toe(axle), is: ['set'], why: 'toe is the last move', rule: 'I7' },
 ]
 /** Wheel nuts are final before the vehicle rolls. */
 const wheelsTight = ({ assembly, open }: Work): readonly Need[] =>

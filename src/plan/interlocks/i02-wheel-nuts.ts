@@ -1,16 +1,17 @@
 import { keys } from '../keys.ts'
 import { supports } from '../supports.ts'
 import { looks } from './looks.ts'
-import type { Interlock } from './moment.ts'
+import type { Broken, Interlock, Moment } from './moment.ts'
 
 /**
  * Wheel nuts are cracked, and tightened finally, with the wheel on the ground; opposite first, in stages. They come off
- * when the wheel is lifted.
+ * when the wheel is lifted, and it rolls only on tight ones.
  *
  * @source common practice, no source
  */
 export const wheelNuts: Interlock = (moment) => {
   const { action } = moment
+  if (looks.isRolling(action)) return rolling(moment)
   const joint = looks.joint(moment)
   if (joint?.kind !== 'wheel nuts') return null
   const support = looks.value(moment, keys.support(joint.axle))
@@ -37,6 +38,23 @@ export const wheelNuts: Interlock = (moment) => {
       instead: 'Tighten opposite nuts first, in stages.',
     }
   return null
+}
+
+function rolling(moment: Moment): Broken | null {
+  const loose = looks
+    .touched(moment)
+    .find(
+      ({ id, kind }) =>
+        kind === 'wheel nuts' &&
+        !['closed', 'final', 'checked'].includes(looks.value(moment, keys.joint(id))),
+    )
+  return loose
+    ? {
+        rule: 'I2',
+        would: `It rolls on the ${loose.called}, not tight yet: the wheel works loose.`,
+        instead: 'Tighten them finally on the ground first.',
+      }
+    : null
 }
 
 const isOnWheels = (support: string) => (supports.onWheels as readonly string[]).includes(support)

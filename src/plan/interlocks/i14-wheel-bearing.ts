@@ -33,13 +33,7 @@ export const wheelBearing: Interlock = (moment) => {
       )
   }
   const lands = action.verb === 'lower'
-  const rolls = [
-    'roll and settle',
-    'drive onto ramps',
-    'drive off ramps',
-    'test drive',
-    'road test',
-  ].includes(action.verb)
+  const rolls = looks.isRolling(action)
   if (lands || rolls) {
     const loose = looks
       .touched(moment)

@@ -1,15 +1,6 @@
-import type { Verb } from '../action.ts'
 import { keys } from '../keys.ts'
 import { looks } from './looks.ts'
 import type { Interlock } from './moment.ts'
-
-const rolls: readonly Verb[] = [
-  'roll and settle',
-  'drive onto ramps',
-  'drive off ramps',
-  'test drive',
-  'road test',
-]
 
 /**
  * Line opened: filled, bled, pedal firm, no leak. Caliper or pads moved: pedal pumped firm. Both before the vehicle
@@ -41,7 +32,7 @@ export const brakesBeforeRolling: Interlock = (moment) => {
         }
       : null
   }
-  if (!rolls.includes(action.verb)) return null
+  if (!looks.isRolling(action)) return null
   const line = Object.entries(state).find(
     ([key, value]) => key.startsWith('line ') && value !== 'tight' && value !== 'bled, no leak',
   )

@@ -29,6 +29,14 @@ const handsOn: readonly Verb[] = [
   'let air in',
 ]
 
+const rolls: readonly Verb[] = [
+  'roll and settle',
+  'drive onto ramps',
+  'drive off ramps',
+  'test drive',
+  'road test',
+]
+
 /** What the rules ask of a moment. @source definition */
 export const looks = {
   value: ({ state }: Moment, key: string): string => factOf(state, key),
@@ -41,6 +49,7 @@ export const looks = {
   /** Hands at a joint, part or spring on the vehicle. */
   isHandsOn: ({ verb, place }: Action): boolean =>
     handsOn.includes(verb) && (place === 'at the wheel' || place === 'under' || place === 'from above'),
+  isRolling: ({ verb }: Action): boolean => rolls.includes(verb),
   isUndoing: ({ verb }: Action): boolean => verb === 'open' || verb === 'free',
   /** A joint that holds: tight, or run up. A taper that was parted does not. */
   holds: ({ state }: Moment, joint: string): boolean =>
