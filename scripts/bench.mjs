@@ -1,6 +1,7 @@
 // `npm run bench`: set up, then time what the targets speak of, against its rivals, in one run.
 // `npm run bench -- sop [FOLDER [SECONDS]]`: order the instances of a folder, beside a general mixed-integer solver.
 // `npm run bench -- plan`: plan two-sided jobs and judge an edited line.
+// `npm run bench -- fit [VEHICLES [LAYOUT]]`: fit drawn vehicles and judge what the fit foresees.
 import { setUp } from './set-up.mjs'
 
 await setUp()
@@ -12,6 +13,9 @@ if (process.argv[2] === 'sop') {
 } else if (process.argv[2] === 'plan') {
   const { planBench } = await import('../bench/plan.ts')
   process.exitCode = planBench()
+} else if (process.argv[2] === 'fit') {
+  const { fitBench } = await import('../bench/fit.ts')
+  process.exitCode = await fitBench(Number(process.argv[3] ?? 2000), process.argv[4])
 } else {
   const { bench } = await import('../bench/run.ts')
   const { buildPage } = await import('./build-page.mjs')

@@ -16,6 +16,7 @@ export type {
 } from './adjuster.ts'
 export { checkAdjuster } from './check-adjuster.ts'
 export { clockOf } from './clock-of.ts'
+export { displacementByStroke } from './displacement-by-stroke.ts'
 export { displacementOf } from './displacement-of.ts'
 export { type Faced, isFaced } from './faced.ts'
 export type { FaultKind } from './fault-kinds.ts'

@@ -8,6 +8,9 @@ export type CornerRefusal =
   | 'not-one-corner'
   | 'not-a-whole-axle'
   | 'no-such-layout'
+  | 'not-for-this-layout'
+  | 'no-spread'
+  | 'not-fitted'
 
 /**
  * A clock position as the hand says it: "4 o'clock", "10:30", or an angle clockwise from 12 in degrees.

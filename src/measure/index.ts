@@ -18,6 +18,7 @@ export { propagate } from './propagate.ts'
 export { repeats } from './repeats.ts'
 export { type SeededRandom, seededRandom } from './seeded-random.ts'
 export { arcsine, normal, rectangular, resolution, triangular } from './single-errors.ts'
+export { type SingularValues, singularValues } from './singular-values.ts'
 export { solveSymmetric } from './solve-symmetric.ts'
 export {
   type BudgetLine,

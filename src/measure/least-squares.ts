@@ -18,6 +18,8 @@ export interface LeastSquaresTask {
   readonly reach?: number
   /** Most evaluations of the rows. */
   readonly most?: number
+  /** Ends when no step promises to lower the sum by more than this share. Default: as far as rounding lets it. */
+  readonly enough?: number
 }
 
 /** Where the sum of squares is least. @source definition */
@@ -40,12 +42,13 @@ interface Place {
   readonly size: number
 }
 
-/** A place looked at by its singular values, columns scaled. */
+/** A place whose rows, columns scaled, are turned into a triangle. */
 interface View {
-  readonly svd: SingularValues
-  /** Right side along the left vectors. */
-  readonly along: Float64Array
+  readonly triangle: Float64Array
+  readonly right: Float64Array
   readonly scale: Float64Array
+  /** Its singular values, and the right side along the left vectors; taken when first needed. */
+  readonly apart: () => { readonly svd: SingularValues; readonly along: Float64Array }
 }
 
 /**
@@ -59,7 +62,13 @@ interface View {
  * @source Moré: The Levenberg–Marquardt algorithm, implementation and theory (1978), from memory; checked on NIST StRD
  * @example leastSquares({ start: [1], rows: ([x]) => ({ residuals: [x - 2, x - 4], slopes: [[1], [1]] }) }).at[0] // 3
  */
-export function leastSquares({ start, rows, reach = 10, most = 2000 }: LeastSquaresTask): LeastSquares {
+export function leastSquares({
+  start,
+  rows,
+  reach = 10,
+  most = 2000,
+  enough,
+}: LeastSquaresTask): LeastSquares {
   const n = start.length
   let evaluations = 0
   const look = (x: Float64Array): Place | null => {
@@ -94,9 +103,9 @@ export function leastSquares({ start, rows, reach = 10, most = 2000 }: LeastSqua
       view = viewOf(here, scale)
     }
     const room = 2 ** -50 * (scaledSize(here.x, scale) + long)
-    settled = here.size === 0 || promised < 1e-14 || radius <= room
+    settled = here.size === 0 || promised < (enough ?? 1e-14) || radius <= room
   }
-  for (let polish = 0; settled && polish < mostPolish && here.size > 0; polish++) {
+  for (let polish = 0; !enough && settled && polish < mostPolish && here.size > 0; polish++) {
     const y = stepWithin(view, Number.POSITIVE_INFINITY).y
     const there = look(moved(here.x, y, scale))
     if (!there || !(there.size <= here.size * (1 + 1e-9))) break
@@ -140,14 +149,40 @@ function viewOf({ residuals, slopes }: Place, scale: Float64Array): View {
     for (let i = 0; i < m; i++) rows[i * n + j] = slopes[i]![j]! / (scale[j]! || 1)
   }
   const right = residuals.slice()
-  const svd = singularValues(orthogonalTriangle(rows, right, m, n), n)
-  const along = new Float64Array(n)
-  for (let k = 0; k < n; k++) for (let i = 0; i < n; i++) along[k]! += svd.left[i * n + k]! * right[i]!
-  return { svd, along, scale: scale.slice() }
+  const triangle = orthogonalTriangle(rows, right, m, n)
+  let taken: ReturnType<View['apart']> | undefined
+  const apart = () => {
+    if (!taken) {
+      const svd = singularValues(triangle, n)
+      const along = new Float64Array(n)
+      for (let k = 0; k < n; k++) for (let i = 0; i < n; i++) along[k]! += svd.left[i * n + k]! * right[i]!
+      taken = { svd, along }
+    }
+    return taken
+  }
+  return { triangle, right, scale: scale.slice(), apart }
+}
+
+/** The undamped step straight from the triangle; null where its diagonal nearly vanishes. */
+function plain({ triangle, right, scale }: View): number[] | null {
+  const n = scale.length
+  const y = new Array<number>(n).fill(0)
+  for (let i = n - 1; i >= 0; i--) {
+    const pivot = triangle[i * n + i]!
+    if (!(Math.abs(pivot) > 1e-8)) return null
+    let sum = -right[i]!
+    for (let j = i + 1; j < n; j++) sum -= triangle[i * n + j]! * y[j]!
+    y[i] = sum / pivot
+  }
+  return y
 }
 
 /** Scaled step with damping λ. */
-function damped({ svd: { values, right }, along }: View, lambda: number): number[] {
+function damped(view: View, lambda: number): number[] {
+  const {
+    svd: { values, right },
+    along,
+  } = view.apart()
   const n = values.length
   const floor = Number.EPSILON * n * Math.max(...values)
   const y = new Array<number>(n).fill(0)
@@ -162,11 +197,14 @@ function damped({ svd: { values, right }, along }: View, lambda: number): number
 
 /** The step that is at most `radius` long: undamped where that is short enough. */
 function stepWithin(view: View, radius: number): { y: number[]; lambda: number } {
-  const whole = damped(view, 0)
+  const whole = plain(view) ?? damped(view, 0)
   if (Math.hypot(...whole) <= 1.1 * radius) return { y: whole, lambda: 0 }
-  const { values } = view.svd
+  const {
+    svd: { values },
+    along,
+  } = view.apart()
   let low = 0
-  let high = Math.hypot(...view.along.map((a, k) => a * values[k]!)) / radius
+  let high = Math.hypot(...along.map((a, k) => a * values[k]!)) / radius
   let lambda = 1e-3 * high
   for (let turn = 0; turn < 60; turn++) {
     const y = damped(view, lambda)
@@ -178,7 +216,7 @@ function stepWithin(view: View, radius: number): { y: number[]; lambda: number }
     let slope = 0
     for (let k = 0; k < values.length; k++) {
       const s = values[k]!
-      slope -= (s * view.along[k]!) ** 2 / (s * s + lambda) ** 3
+      slope -= (s * along[k]!) ** 2 / (s * s + lambda) ** 3
     }
     const next = lambda - (size / radius) * ((size - radius) / (slope / size))
     lambda = next > low && next < high ? next : low > 0 ? Math.sqrt(low * high) : high / 100
@@ -186,14 +224,14 @@ function stepWithin(view: View, radius: number): { y: number[]; lambda: number }
   return { y: damped(view, lambda), lambda }
 }
 
-/** By how much the straight model's sum of squares falls. */
-function promise({ svd: { values, right } }: View, y: readonly number[], lambda: number): number {
-  const n = values.length
+/** By how much the straight model's sum of squares falls: |R y|² + 2 λ |y|². */
+function promise({ triangle, scale }: View, y: readonly number[], lambda: number): number {
+  const n = scale.length
   let sum = 0
-  for (let k = 0; k < n; k++) {
+  for (let i = 0; i < n; i++) {
     let part = 0
-    for (let j = 0; j < n; j++) part += right[j * n + k]! * y[j]!
-    sum += (values[k]! * part) ** 2 + 2 * lambda * part ** 2
+    for (let j = i; j < n; j++) part += triangle[i * n + j]! * y[j]!
+    sum += part ** 2 + 2 * lambda * y[i]! ** 2
   }
   return sum
 }
@@ -204,7 +242,8 @@ const moved = (x: Float64Array, y: readonly number[], scale: Float64Array): Floa
 const scaledSize = (x: Float64Array, scale: Float64Array): number =>
   Math.hypot(...x.map((value, j) => value * scale[j]!))
 
-function covarianceOf({ svd: { values, right }, scale }: View): number[][] {
+function covarianceOf({ apart, scale }: View): number[][] {
+  const { values, right } = apart().svd
   const n = values.length
   const floor = Number.EPSILON * n * Math.max(...values)
   const open = values.findIndex((s) => !(s > floor))

@@ -1,4 +1,4 @@
-/** A square matrix taken apart: matrix = left · diag(values) · rightᵀ. */
+/** A square matrix taken apart: matrix = left · diag(values) · rightᵀ. @source definition */
 export interface SingularValues {
   /** Columns of length 1, square to each other; a column is zero where its value is. [row · n + column] */
   readonly left: Float64Array
@@ -15,6 +15,7 @@ const mostSweeps = 40
  *
  * @param matrix [row · n + column]
  * @source Demmel, Veselić: Jacobi's method is more accurate than QR (1992), algorithm 4.1, from memory
+ * @example singularValues(Float64Array.of(3, 0, 0, 4), 2).values[1] // 4
  */
 export function singularValues(matrix: Float64Array, n: number): SingularValues {
   const a = matrix.slice()

@@ -1,0 +1,28 @@
+import type { Measured } from '../../measure/index.ts'
+import type { CornerAt } from './corner-at.ts'
+
+/** A value of an observable and its slope by each unknown. @source definition */
+export interface Seen {
+  readonly value: number
+  readonly slopes: Float64Array
+}
+
+/**
+ * Something about a corner that can be measured or asked: how it follows from the unknowns, and how it changes with
+ * each of them.
+ *
+ * @source definition
+ */
+export interface Observable {
+  /** As a person says it: "upper front pivot to upper outer". */
+  readonly says: string
+  readonly unit: 'm' | 'rad'
+  readonly at: (corner: CornerAt) => Seen
+}
+
+/** An observable that was measured. @source definition */
+export interface CornerMeasurement {
+  readonly of: Observable
+  /** m or rad, with its errors; readings that share a zero share its source. */
+  readonly read: Measured
+}

@@ -1,0 +1,85 @@
+import {
+  type Direction,
+  type Displacement,
+  type Drive,
+  displaced,
+  type Point,
+  type Pose,
+  poseAt,
+  ratesAt,
+  sumOfDisplacements,
+  type WheelAngle,
+} from '../../linkage/index.ts'
+import { atRide } from './at-ride.ts'
+import type { CornerAt } from './corner-at.ts'
+import type { Seen } from './observable.ts'
+import { pointDirections } from './point-directions.ts'
+
+/** A pose of a corner with the slopes of its angles. */
+export interface Posed {
+  readonly pose: Pose
+  /** An angle, and its slope by each unknown, drive held. */
+  readonly angle: (name: WheelAngle) => Seen
+  /** Slope of an angle by the rack, rad/m. */
+  readonly perRack: (name: WheelAngle) => number
+}
+
+/** What displaces the points there, and how that changes with each unknown. */
+export interface Shift {
+  readonly by: Displacement
+  /** Null where it stays. */
+  readonly slopes: readonly (Displacement | null)[]
+}
+
+/**
+ * The pose at a drive, adjusters moved by `shift`, with analytic slopes.
+ *
+ * @throws {Refusal} what the linkage room says; `not-for-this-layout` for an angle that the layout does not have
+ */
+export function posedAt(corner: CornerAt, drive: Drive, shift: Shift | null = null): Posed {
+  const key = `${drive.travel} ${drive.rack}`
+  const known = shift ? undefined : corner.posed.get(key)
+  if (known) return known
+  const drawn = corner.linkage().mechanism
+  const m = shift ? displaced(drawn, shift.by) : drawn
+  const pose = poseAt(m, drive)
+  const rates = ratesAt(m, pose)
+  let columns: ReturnType<typeof rates>[] | undefined
+  const posed: Posed = {
+    pose,
+    angle: (name) => {
+      columns ??= pointDirections(corner).map((direction, i) =>
+        rates(joined(beforeSpin(direction, shift?.by.spin), shift?.slopes[i])),
+      )
+      return {
+        value: pose[name] ?? atRide(corner, name).value,
+        slopes: Float64Array.from(columns, (rate) => rate[name] ?? 0),
+      }
+    },
+    perRack: (name) => rates({ rack: 1 })[name] ?? 0,
+  }
+  if (!shift) corner.posed.set(key, posed)
+  return posed
+}
+
+function joined(direction: Direction, more: Displacement | null | undefined): Direction {
+  if (!more) return direction
+  return {
+    ...sumOfDisplacements([direction, more]),
+    ...(direction.travel ? { travel: direction.travel } : {}),
+  }
+}
+
+/**
+ * Camber and toe turn the spin axis before an adjuster turns it further: the rotation vector that does the same after it,
+ * Jr⁻¹(φ) ω = ω + φ × ω / 2 + φ × (φ × ω) / 12, to the fourth order of φ.
+ */
+function beforeSpin(direction: Direction, phi: Point | undefined): Direction {
+  if (!direction.spin || !phi) return direction
+  const once = cross(phi, direction.spin)
+  const twice = cross(phi, once)
+  const at = (k: 0 | 1 | 2) => direction.spin![k] + once[k] / 2 + twice[k] / 12
+  return { ...direction, spin: [at(0), at(1), at(2)] }
+}
+
+const cross = ([a, b, c]: Point, [x, y, z]: Point): Point => [b * z - c * y, c * x - a * z, a * y - b * x]
