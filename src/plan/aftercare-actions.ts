@@ -10,7 +10,8 @@ export interface AftercareActions {
   readonly recordHeights: () => Action
   readonly setPressures: () => Action
   readonly steer: (to: 'left lock' | 'right lock' | 'straight', nth: string) => Action
-  readonly holdWheel: () => Action
+  /** @param nth more to its name where it is held again */
+  readonly holdWheel: (nth?: string, needs?: readonly Need[]) => Action
   readonly airbagSafe: () => Action
   readonly bleed: (lines: readonly string[]) => Action
   readonly pump: (needs: readonly Need[]) => Action
@@ -77,14 +78,14 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
         why:
           to === 'straight' ? 'the rest is done with the wheels straight' : 'a joint is reached only there',
       }),
-    holdWheel: () =>
+    holdWheel: (nth = '', needs = []) =>
       makeAction({
         ...cabin,
-        id: 'hold steering wheel',
+        id: `hold steering wheel${nth}`,
         verb: 'hold steering wheel',
         words: 'Hold the steering wheel straight from the seat, and count the rack to its middle',
         tool: 'steering wheel holder',
-        needs: [{ key: keys.steering, is: ['straight'], why: 'it is straight' }],
+        needs: [{ key: keys.steering, is: ['straight'], why: 'it is straight' }, ...needs],
         effects: { [keys.steeringWheel]: 'held, rack counted' },
         cautions: [say.shaft],
         records: ['turns lock to lock, middle'],
@@ -158,6 +159,7 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
         verb: 'centre steering wheel',
         words: 'Look at the steering wheel from the seat: straight while the wheels are',
         needs: grounded(axles),
+        effects: { [keys.centring]: 'seen' },
         records: ['straight, or how far off'],
         why: 'a rod was touched on one side',
       }),
@@ -170,7 +172,10 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
           : 'Look: hose, lead, cable, tyre, shaft clear everywhere',
         place: 'at the wheel',
         needs: [...grounded(axles), ...needs],
-        effects: { [keys.clearance]: 'seen' },
+        effects: {
+          [keys.clearance]: 'seen',
+          ...(axles.includes('front') ? { [keys.steeringWheel]: 'free' } : {}),
+        },
         records: ['clear lock to lock'],
         why: 'a hose that rubs is seen standing',
       }),
@@ -181,6 +186,7 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
         verb: 'electronics',
         words: `${what.slice(0, 1).toUpperCase()}${what.slice(1)}: done, not fitted or sent out`,
         needs: [...grounded(axles), ...needs],
+        effects: { [keys.learned(what)]: 'done' },
         records: ['done, not fitted or sent out'],
         why: 'it counts from the angles that were touched',
       }),

@@ -1,16 +1,14 @@
 import type { Action, Need } from './action.ts'
-import type { AxleName, JointNode } from './assembly.ts'
+import type { JointNode } from './assembly.ts'
 import type { Choice } from './choice.ts'
 import { closingActions } from './closing-actions.ts'
 import type { Consequence } from './consequence.ts'
 import { hasPin } from './has-pin.ts'
-import { undoingActions } from './joint-actions.ts'
 import { keys } from './keys.ts'
-import { needsMark } from './needs-mark.ts'
 import { readingActions } from './reading-actions.ts'
+import { setAxle } from './set-axle.ts'
 import { steeringTurner } from './steering-turner.ts'
 import { supportActions } from './support-actions.ts'
-import { supports } from './supports.ts'
 import { whereOf } from './where-of.ts'
 import type { Work } from './work.ts'
 
@@ -29,7 +27,6 @@ export function anglesActions(
   follows: readonly Consequence[],
 ): readonly Action[] {
   const { assembly } = work
-  const care = readingActions()
   const support = supportActions(assembly.axles)
   const read = [...assembly.axles]
     .sort((a, b) => (a === b ? 0 : a === 'rear' ? -1 : 1))
@@ -50,8 +47,11 @@ export function anglesActions(
     anchors.length > 0 ||
     [...open, ...toes].some(({ place, final }) => place === 'under' && final === 'at ride height')
 
+  // Where it is set from under, all wheels stand level there; else the angles are for the measuring place.
+  const level = read.length > 0 && [...held, ...toes].some(({ place }) => place === 'under')
+  const care = readingActions(level)
   const actions: Action[] = [care.settle(assembly.axles, 1, wheelsTight(work))]
-  if (onRamps) actions.push(support.ontoRamps())
+  if (onRamps) actions.push(support.ontoRamps(level))
   const steering = steeringTurner(assembly.axles, 'ride', (action) => actions.push(action))
   const finish = (joint: JointNode) => {
     steering.for(joint)
@@ -74,6 +74,12 @@ export function anglesActions(
       why: 'an open joint reads wrong',
       rule: 'I17',
     }))
+  const isOffBefore = onRamps && !level && read.length > 0
+  if (isOffBefore) {
+    actions.push(support.offRamps())
+    if (toes.length + held.length > 0 || read.length > 1)
+      actions.push(care.settle(assembly.axles, 'before reading', []))
+  }
   let after: readonly Need[] = []
   for (const axle of read) {
     const isLast = axle === read.at(-1)
@@ -82,6 +88,7 @@ export function anglesActions(
       isLast,
       finals,
       held: held.filter((joint) => joint.axle === axle),
+      care,
       actions,
       steering,
     })
@@ -89,7 +96,7 @@ export function anglesActions(
   const left = held.filter(({ axle }) => !read.includes(axle))
   for (const joint of left) finish(joint)
   steering.to('straight')
-  if (onRamps) actions.push(support.offRamps())
+  if (onRamps && !isOffBefore) actions.push(support.offRamps())
   if (read.length > 0) {
     const isMoved = actions.some(({ verb }) =>
       ['drive off ramps', 'set toe', 'set camber and caster'].includes(verb),
@@ -108,169 +115,20 @@ export function anglesActions(
       why: 'it is settled again after the last joint',
       custom: true,
     }))
-    for (const axle of read) actions.push(care.read(axle, 'proving', [...again, ...allFinal(work, actions)]))
+    const set: readonly Need[] = actions
+      .filter(({ verb }) => verb === 'set toe')
+      .map(({ axle }) => ({
+        key: keys.toe(axle!),
+        is: ['set'],
+        why: 'camber and caster move toe',
+        rule: 'I17',
+      }))
+    for (const axle of read)
+      actions.push(care.read(axle, 'proving', [...again, ...set, ...allFinal(work, actions)]))
   }
   return actions
 }
 
-/**
- * Reads one axle, sets it, and makes final what holds its adjusters; gives what the next axle waits for. An axle with
- * nothing to set is read all the same when another comes after it: that one is set to its thrust line.
- */
-function setAxle(
-  work: Work,
-  axle: AxleName,
-  {
-    after,
-    isLast,
-    finals,
-    held,
-    actions,
-    steering,
-  }: {
-    readonly after: readonly Need[]
-    readonly isLast: boolean
-    readonly finals: readonly Need[]
-    readonly held: readonly JointNode[]
-    readonly actions: Action[]
-    readonly steering: ReturnType<typeof steeringTurner>
-  },
-): readonly Need[] {
-  const { assembly } = work
-  const care = readingActions()
-  const adjusters = Object.values(assembly.adjusters).filter((one) => one.axle === axle)
-  const isToe = (joint: JointNode) =>
-    adjusters.some((one) => one.sets === 'toe' && one.joints.includes(joint.id))
-  const leans = held.filter((joint) => !isToe(joint))
-  const toes = adjusters
-    .filter(({ sets }) => sets === 'toe')
-    .flatMap(({ joints }) => joints)
-    .map((id) => assembly.joints[id]!)
-    .filter(({ adjusts }) => adjusts)
-  const marked = new Set([...work.open, ...work.bench])
-  const sets = leans.length > 0 || toes.length > 0
-  if (sets || !isLast) actions.push(care.read(axle, 'provisional', [...finals, ...after]))
-  const next: Need =
-    toes.length > 0
-      ? { key: keys.toe(axle), is: ['set'], why: 'rear before front', rule: 'I17' }
-      : { key: keys.reading(axle), is: ['provisional', 'proven'], why: 'rear before front', rule: 'I17' }
-  if (!sets) return [next]
-  const needed = (joints: readonly JointNode[]): readonly Need[] =>
-    joints.map((joint) => ({
-      key: keys.mark(joint.id),
-      is: ['recorded', 'recorded, body side too'],
-      why: 'how it was is lost once it moves',
-      rule: 'I15',
-    }))
-  if (leans.length > 0)
-    actions.push(
-      care.setCamberAndCaster(
-        axle,
-        [
-          ...leans.map((joint) => ({
-            key: keys.joint(joint.id),
-            is: ['run up'],
-            why: 'nipped up, so that it moves',
-          })),
-          ...underNeeds(axle, leans),
-        ],
-        Object.fromEntries(
-          leans
-            .flatMap((joint) => adjusters.filter((one) => one.joints.includes(joint.id)))
-            .map(({ id }) => [keys.adjuster(id), 'set']),
-        ),
-        leans.some(({ place }) => place === 'under') ? 'under' : 'at the wheel',
-      ),
-    )
-  if (toes.length > 0 || adjusters.length > 0) {
-    const untouched = toes.filter(({ id }) => !marked.has(id))
-    for (const joint of untouched)
-      if (needsMark(joint)) {
-        const mark = undoingActions(work, joint).mark()
-        actions.push({
-          ...mark,
-          needs: [
-            {
-              key: keys.support(axle),
-              is: joint.place === 'under' ? supports.handsUnder : supports.carried,
-              why: 'it is carried while hands are at it',
-              rule: 'I1',
-            },
-          ],
-        })
-      }
-    if (toes.length > 0) {
-      actions.push(
-        care.setToe(
-          axle,
-          [
-            ...needed(untouched),
-            ...(leans.length > 0
-              ? [
-                  {
-                    key: keys.camberAndCaster(axle),
-                    is: ['set'],
-                    why: 'camber and caster move toe',
-                    rule: 'I17' as const,
-                  },
-                ]
-              : []),
-            { key: keys.steering, is: ['straight'], why: 'the steering wheel is straight and held' },
-            ...underNeeds(axle, toes),
-          ],
-          {
-            ...Object.fromEntries(toes.map(({ id }) => [keys.joint(id), 'run up'])),
-            // The rods have moved under standing tyres; a bush bolt at ride height waits for nothing more.
-            ...(held.some(({ final }) => final === 'at ride height') ||
-            toes.some(({ final }) => final === 'at ride height')
-              ? {}
-              : { [keys.settled(axle)]: 'no' }),
-            ...Object.fromEntries(
-              untouched
-                .filter(({ file }) => file.reuse === 'new')
-                .map(({ id }) => [keys.fastener(id), 'new']),
-            ),
-            ...Object.fromEntries(
-              toes
-                .flatMap((joint) => adjusters.filter((one) => one.joints.includes(joint.id)))
-                .map(({ id }) => [keys.adjuster(id), 'set']),
-            ),
-          },
-          toes.some(({ place }) => place === 'under') ? 'under' : 'at the wheel',
-        ),
-      )
-    }
-  }
-  for (const joint of [...leans, ...toes]) {
-    if (isToe(joint)) steering.to('straight')
-    else steering.for(joint)
-    const acts = closingActions(work, joint)
-    const final = acts.final('on its wheels')
-    const after: readonly Need[] = isToe(joint) || toes.length === 0 ? [] : lastMove(axle)
-    actions.push({ ...final, needs: [...final.needs, ...after] })
-    if (hasPin(joint)) actions.push(acts.pin())
-    if (joint.red) actions.push(acts.check())
-  }
-  steering.to('straight')
-  return [next]
-}
-
-/** Hands under it only where something carries it over them. */
-const underNeeds = (axle: AxleName, joints: readonly JointNode[]): readonly Need[] =>
-  joints.some(({ place }) => place === 'under')
-    ? [
-        {
-          key: keys.support(axle),
-          is: supports.handsUnder,
-          why: 'its bolts are reached from under',
-          rule: 'I1',
-        },
-      ]
-    : []
-
-const lastMove = (axle: AxleName): readonly Need[] => [
-  { key: keys.toe(axle), is: ['set'], why: 'toe is the last move', rule: 'I7' },
-]
 /** Wheel nuts are final before the vehicle rolls. */
 const wheelsTight = ({ assembly, open }: Work): readonly Need[] =>
   [...open]

@@ -7,6 +7,9 @@ const untouched: readonly (readonly [start: string, value: string])[] = [
   ['pin ', 'in'],
   ['fastener ', 'old'],
   ['mark ', 'not recorded'],
+  ['mending ', 'not begun'],
+  ['look ', 'not yet'],
+  ['box ', 'wrong part'],
   ['part ', 'fitted'],
   ['compared ', 'not yet'],
   ['energy ', 'held by its set'],
@@ -43,6 +46,13 @@ const untouched: readonly (readonly [start: string, value: string])[] = [
   ['airbag', 'live'],
   ['road', 'not driven'],
   ['handover', 'not yet'],
+  ['swapped ', 'no'],
+  ['cap ', 'none'],
+  ['tied ', 'no'],
+  ['learned ', 'not yet'],
+  ['centring', 'not seen'],
+  ['tag', 'none'],
+  ['ignition key', 'in use'],
 ]
 
 /**

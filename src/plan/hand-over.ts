@@ -78,7 +78,17 @@ export function handOver(
       )
   if (has('re-tighten')) actions.push(care.appoint())
   const straight: readonly Need[] = [{ key: keys.steering, is: ['straight'], why: 'it drives off straight' }]
-  actions.push(care.roadTest([...tight, ...straight, ...proven, ...pins, ...clear, ...lines, ...firm]))
+  const learned: readonly Need[] = has('electronics')
+    ? electronics.map((what) => ({
+        key: keys.learned(what),
+        is: ['done'],
+        why: 'lamps and cameras are proven on the road',
+        custom: true,
+      }))
+    : []
+  actions.push(
+    care.roadTest([...tight, ...straight, ...learned, ...proven, ...pins, ...clear, ...lines, ...firm]),
+  )
   actions.push(
     makeAction({
       id: 'hand over',
@@ -92,6 +102,7 @@ export function handOver(
           why: 'it stands on its wheels',
         })),
         ...proven,
+        ...learned.map(({ custom: _, ...need }) => ({ ...need, why: 'it counts from the angles' })),
         ...lamps,
         ...level,
         ...card,

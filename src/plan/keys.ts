@@ -5,6 +5,9 @@ export const keys = {
   pin: (id: string) => `pin ${id}`,
   fastener: (id: string) => `fastener ${id}`,
   mark: (id: string) => `mark ${id}`,
+  mending: (id: string) => `mending ${id}`,
+  look: (id: string) => `look ${id}`,
+  box: (part: string) => `box ${part}`,
   part: (id: string) => `part ${id}`,
   compared: (id: string) => `compared ${id}`,
   energy: (hold: string) => `energy ${hold}`,
@@ -41,4 +44,12 @@ export const keys = {
   airbag: 'airbag',
   road: 'road',
   handover: 'handover',
+  /** The new spring is in the compressor. */
+  swapped: (hold: string) => `swapped ${hold}`,
+  cap: (joint: string) => `cap ${joint}`,
+  tied: (part: string) => `tied ${part}`,
+  learned: (what: string) => `learned ${what}`,
+  centring: 'centring',
+  tag: 'tag',
+  ignitionKey: 'ignition key',
 } as const

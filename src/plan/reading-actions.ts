@@ -8,7 +8,11 @@ import { supports } from './supports.ts'
 /** Settling, reading and setting. @source definition */
 export interface ReadingActions {
   readonly setHeight: (axle: AxleName) => Action
-  readonly settle: (axles: readonly AxleName[], nth: 1 | 2, needs: readonly Need[]) => Action
+  readonly settle: (
+    axles: readonly AxleName[],
+    nth: 1 | 'before reading' | 2,
+    needs: readonly Need[],
+  ) => Action
   readonly read: (axle: AxleName, kind: 'provisional' | 'proving', needs: readonly Need[]) => Action
   readonly setCamberAndCaster: (
     axle: AxleName,
@@ -24,15 +28,19 @@ export interface ReadingActions {
   ) => Action
 }
 
-const grounded = (axles: readonly AxleName[]): readonly Need[] =>
-  axles.map((axle) => ({ key: keys.support(axle), is: supports.onWheels, why: 'it stands on its wheels' }))
-
 /**
  * The actions that settle the vehicle, read its angles and set them.
  *
+ * @param level over the pit or on the drive-on lift all wheels stand level, so that angles are read and set there too
  * @source common practice, no source
  */
-export function readingActions(): ReadingActions {
+export function readingActions(level: boolean): ReadingActions {
+  const measured = (axle: AxleName): Need => ({
+    key: keys.support(axle),
+    is: level ? supports.onWheels : ['on its wheels', 'on slip plates'],
+    why: level ? 'it stands on its wheels' : 'on ramps the axles stand at different heights',
+    ...(level ? {} : { rule: 'I17' as const }),
+  })
   const settled = (axle: AxleName): Need => ({
     key: keys.settled(axle),
     is: ['yes'],
@@ -108,7 +116,7 @@ export function readingActions(): ReadingActions {
         tool: 'gauges',
         how: { kind },
         needs: [
-          ...grounded([axle]),
+          measured(axle),
           settled(axle),
           pressures,
           { key: keys.steering, is: ['straight'], why: 'the wheels stand straight' },
@@ -131,10 +139,11 @@ export function readingActions(): ReadingActions {
         place,
         needs: [
           { key: keys.reading(axle), is: ['provisional'], why: 'it is set from a reading' },
+          measured(axle),
           { ...settled(axle), custom: true },
           ...needs,
         ],
-        effects: { [keys.camberAndCaster(axle)]: 'set', ...effects },
+        effects: { [keys.camberAndCaster(axle)]: 'set', [keys.toe(axle)]: 'as found', ...effects },
         records: ['from, to, which way'],
         why: 'an adjuster or what it moves was touched',
       }),
@@ -148,7 +157,18 @@ export function readingActions(): ReadingActions {
         place,
         needs: [
           { key: keys.reading(axle), is: ['provisional'], why: 'it is set from a reading' },
+          measured(axle),
           { ...settled(axle), custom: true },
+          ...(axle === 'front'
+            ? [
+                {
+                  key: keys.steeringWheel,
+                  is: ['held, rack counted'],
+                  why: 'each wheel is set from the steering wheel held straight',
+                  rule: 'I17' as const,
+                },
+              ]
+            : []),
           ...needs,
         ],
         effects: { [keys.toe(axle)]: 'set', ...effects },

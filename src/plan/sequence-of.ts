@@ -62,9 +62,6 @@ export function sequenceOf(
   if (has('clamp pose') || has('angles')) before.push(care.setPressures(), care.recordHeights())
   for (const id of work.renewed) before.push(partActions(work, assembly.parts[id]!).compareBefore())
   if (isAir && air) before.push(energyActions(work, air).levellingOff())
-  const shaft = undone.some(({ effects }) => effects[keys.shaft] === 'parted')
-  const steers = undone.some(({ verb }) => verb === 'steer')
-  if (has('centring') && !steers && !shaft) before.push(care.holdWheel())
 
   const lift: Action[] = []
   if (lifted.length > 0) {

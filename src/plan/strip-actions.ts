@@ -190,7 +190,7 @@ export function stripActions(work: Work, choice: Choice, sides: readonly Side[])
       for (const one of piece)
         for (const { joins } of jointsOf(assembly, one.id))
           for (const other of joins)
-            if (assembly.holds[other]?.loose && !piece.some(({ id }) => id === other))
+            if (comesOutFirst(assembly.holds[other]) && !piece.some(({ id }) => id === other))
               takeOff(assembly.parts[other]!)
       // What the piece would otherwise hang on: a caliper on its hook first.
       for (const one of piece)
@@ -252,6 +252,9 @@ const ranked = (ids: Iterable<string>, rank: (id: string) => number) =>
     .map((id, i) => ({ id, i }))
     .sort((a, b) => rank(a.id) - rank(b.id) || a.i - b.i)
     .map(({ id }) => id)
+
+/** A loose spring leaves what it stands on, a torsion bar the arm it sits in, before that comes off. */
+const comesOutFirst = (hold: HoldNode | undefined) => hold?.loose || hold?.stores === 'torsion bar'
 
 /** The steering shaft is parted last, so that the steering wheel still turns the rack until then. */
 function shaftLast({ parts }: Work['assembly'], joints: readonly JointNode[]): readonly JointNode[] {

@@ -16,7 +16,8 @@ export interface SupportActions {
   readonly tailSupport: () => Action
   /** @param needs what must be done up before weight comes on the wheels */
   readonly lower: (axles: readonly AxleName[], needs: readonly Need[]) => Action
-  readonly ontoRamps: () => Action
+  /** @param level all wheels stand level there: angles are set there */
+  readonly ontoRamps: (level: boolean) => Action
   readonly offRamps: () => Action
 }
 
@@ -157,12 +158,15 @@ export function supportActions(axles: readonly AxleName[]): SupportActions {
         cautions: [say.stands, say.pedal],
         why: 'wheels are finally tightened, and bushes final, with the weight on the wheels',
       }),
-    ontoRamps: () =>
+    ontoRamps: (level) =>
       makeAction({
         id: 'onto ramps',
         verb: 'drive onto ramps',
-        words: 'Roll it onto ramps, over the pit or onto the drive-on lift, level; chock it, brake on',
+        words: level
+          ? 'Roll it over the pit or onto the drive-on lift, all wheels level: angles are set there; chock it, brake on'
+          : 'Roll it onto ramps, over the pit or onto the drive-on lift; chock it, brake on',
         tool: 'ramps, pit or drive-on lift',
+        how: level ? { wheels: 'level' } : {},
         needs: firm,
         effects: { ...all('wheels on ramps or over the pit'), [keys.chocks]: 'set' },
         cautions: [say.toe, say.pedal],

@@ -60,7 +60,8 @@ export function finalAtRideHeight(moment: Moment): Found {
 /**
  * I17: Camber and caster before toe, rear before front, lock nuts after toe, reading after lock nuts; every reading on
  * settled wheels at set pressures; provisional readings with all joints final except the adjuster in hand and its lock
- * nut (nipped up); the proving reading after every joint is final.
+ * nut (nipped up); the proving reading after every joint is final. The steering wheel is held before front toe; on ramps
+ * nothing is read unless all wheels stand level there.
  */
 export function anglesInTurn({ vehicle, before, after, action }: Moment): Found {
   const found: string[] = []
@@ -85,6 +86,10 @@ export function anglesInTurn({ vehicle, before, after, action }: Moment): Found 
         found.push(`${isProving ? 'proving ' : ''}reading with ${id} ${before.ties[id]!.is}`)
     }
   }
+  if ((reads || sets) && before.carried[axle] === 'ramps' && !before.level)
+    found.push(`${action.verb} on ramps, the axles at different heights`)
+  if (action.verb === 'set toe' && axle === 'front' && !before.wheelHeld)
+    found.push('toe with the steering wheel not held')
   if (sets && before.angles[axle] !== 'provisional') found.push(`${action.verb} without a reading`)
   const leans = vehicle.setters.filter((one) => one.axle === axle && !one.toe && one.slides)
   if (action.verb === 'set toe')
@@ -140,6 +145,7 @@ export function beforeTheRoad({ vehicle, before, action }: Moment): Found {
     if (!tight(before, tie.id)) found.push(`road test with ${tie.id} ${is}`)
     if (touched && hasPin(tie) && pin === 'out') found.push(`road test without the pin of ${tie.id}`)
   }
+  if (before.wheelHeld) found.push('road test with the holder on the steering wheel')
   if (before.pedal !== 'firm') found.push('road test without a firm pedal')
   if (before.everLifted && !before.clearance) found.push('road test before clearance is seen lock to lock')
   if (before.steering !== 'straight') found.push(`road test starts at ${before.steering}`)

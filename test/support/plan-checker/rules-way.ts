@@ -115,6 +115,14 @@ export function freeBeforeOff({ vehicle, before, action }: Moment): Found {
       .filter(({ ends }) => !ends.some((end) => ['hose', 'lead'].includes(vehicle.parts.get(end)!.kind)))
     return rigid.map(({ id }) => `${part.id} is hung while ${id} holds it`)
   }
+  if (action.verb === 'fit' && 'stores' in part.file && part.file.stores === 'torsion bar') {
+    const arms = vehicle
+      .tiesOf(part.id)
+      .filter(({ kind }) => kind === 'spline')
+      .flatMap(({ ends }) => ends)
+      .filter((end) => !onVehicle(before, end) && end !== part.id)
+    if (arms.length > 0) return [`${part.id} is fitted before ${arms[0]}, which it goes into`]
+  }
   if (action.verb === 'fit' && part.axle && !secured(before, part.axle))
     return [`${part.id} is fitted with nothing carrying the axle`]
   return []

@@ -38,6 +38,8 @@ export interface State {
   readonly airbagSafe: boolean
   readonly chocked: boolean
   readonly tail: boolean
+  /** On ramps, over the pit or on the drive-on lift: all wheels stand level. */
+  readonly level: boolean
   readonly levelling: boolean
   readonly pedal: 'firm' | 'soft'
   readonly lines: Readonly<Record<string, 'open' | 'to bleed' | 'bled'>>
@@ -86,6 +88,7 @@ export function soundVehicle(vehicle: Vehicle): State {
     airbagSafe: false,
     chocked: false,
     tail: false,
+    level: false,
     levelling: true,
     pedal: 'firm',
     lines: {},

@@ -109,7 +109,7 @@ function effect(vehicle: Vehicle, state: State, action: Action): State {
     case 'lower':
       return carried('wheels', { ...unsettled(), tail: false, clearance: false })
     case 'drive onto ramps':
-      return carried('ramps', { chocked: true }, vehicle.axles)
+      return carried('ramps', { chocked: true, level: action.how['wheels'] === 'level' }, vehicle.axles)
     case 'drive off ramps':
       return carried('wheels', { chocked: false }, vehicle.axles)
     case 'roll and settle':
