@@ -11,6 +11,9 @@ export type Verb =
   | 'test drive'
   | 'chock'
   | 'mark'
+  | 'mend'
+  | 'look'
+  | 'wait for part'
   | 'crack'
   | 'free'
   | 'open'
@@ -65,6 +68,9 @@ export type Verb =
   | 'appoint re-tightening'
   | 'road test'
   | 'hand over'
+  | 'cap line'
+  | 'tie up'
+  | 'tag'
 
 /** Something that must be so before an action; with a rule's name where it is there for safety. @source definition */
 export interface Need {

@@ -12,6 +12,7 @@ import { jointHabits } from './joint-habits.ts'
 import { keys } from './keys.ts'
 import { knuckleHeldNeeds } from './knuckle-held-needs.ts'
 import { makeAction } from './make-action.ts'
+import { mendedNeeds } from './mended-needs.ts'
 import type { RideRoute } from './ride-route.ts'
 import { spannerFor } from './spanner-for.ts'
 import { startedTogether } from './started-together.ts'
@@ -42,7 +43,8 @@ export function closingActions(work: Work, joint: JointNode): ClosingActions {
   const onBench = work.bench.has(id)
   const place = onBench ? 'at the bench' : joint.place
   const base = { joint: id, axle, side, place } as const
-  const isNew = file.reuse === 'new'
+  const isNew =
+    file.reuse === 'new' || work.branches.some((one) => one.fastener && one.joint?.id === joint.id)
   const isUnion = joint.kind === 'hydraulic union'
   const bothIn: readonly Need[] = joint.joins.map((part) =>
     onBench
@@ -88,7 +90,13 @@ export function closingActions(work: Work, joint: JointNode): ClosingActions {
         id: `start ${id}`,
         verb: 'start',
         words: `Start the ${called} by hand`,
-        needs: [{ key: keys.joint(id), is: ['open'], why: 'it is open' }, ...bothIn, ...reach, ...held],
+        needs: [
+          { key: keys.joint(id), is: ['open'], why: 'it is open' },
+          ...mendedNeeds(work, joint),
+          ...bothIn,
+          ...reach,
+          ...held,
+        ],
         effects: { [keys.joint(id)]: 'started', ...(isNew ? { [keys.fastener(id)]: 'new' } : {}) },
         cautions: isNew ? [say.singleUse] : [],
         why: 'all are started before the first is run up',
@@ -102,6 +110,7 @@ export function closingActions(work: Work, joint: JointNode): ClosingActions {
         tool: spannerFor(joint),
         needs: [
           { key: keys.joint(id), is: ['open', 'started'], why: 'it is open' },
+          ...mendedNeeds(work, joint),
           ...startedTogether(work, joint)
             .filter((beside) => beside.id !== id)
             .map((beside) => ({

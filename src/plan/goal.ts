@@ -1,5 +1,8 @@
-/** What is to be done: parts to replace and joints to open, by their ids. @source definition */
+import type { Failure } from './failure.ts'
+
+/** What is to be done: parts to replace and joints to open, by their ids; and what went wrong with it. @source definition */
 export interface Goal {
   readonly replace: readonly string[]
   readonly open?: readonly string[]
+  readonly failed?: readonly Failure[]
 }

@@ -1,6 +1,8 @@
 import { accessNeeds } from './access-needs.ts'
 import type { Action, Need } from './action.ts'
 import type { JointNode } from './assembly.ts'
+import { boxNeeds } from './box-actions.ts'
+import { byRung } from './by-rung.ts'
 import { cautionWords as say } from './caution-words.ts'
 import { hasLamp } from './has-lamp.ts'
 import { hasPin } from './has-pin.ts'
@@ -104,80 +106,97 @@ export function undoingActions(work: Work, joint: JointNode): UndoingActions {
         why: `so that the ${called} goes back as it was`,
       }),
     crack: () =>
-      makeAction({
-        ...base,
-        id: `crack ${id}`,
-        verb: 'crack',
-        words: habit.taper
-          ? `${hasPin(joint) ? 'Pull the pin; turn' : 'Turn'} ${undoingWords.nut(called)} back to a few threads`
-          : `Crack the ${called}`,
-        tool: spannerFor(joint),
-        needs: [
-          { key: keys.joint(id), is: ['closed', 'run up', 'final', 'checked'], why: 'it is tight' },
-          ...marked,
-          ...(habit.cracked ? crackedNeeds(joint) : reach),
-        ],
-        effects: {
-          [keys.joint(id)]: habit.taper ? 'retained' : 'cracked',
-          ...(hasPin(joint) ? { [keys.pin(id)]: 'out' } : {}),
-        },
-        cautions: joint.kind === 'axle nut' ? [say.bearing] : [say.undo],
-        why: habit.taper ? `so that the nut catches the taper of the ${called} when it lets go` : why,
-      }),
+      byRung(
+        work,
+        joint,
+        makeAction({
+          ...base,
+          id: `crack ${id}`,
+          verb: 'crack',
+          words: habit.taper
+            ? `${hasPin(joint) ? 'Pull the pin; turn' : 'Turn'} ${undoingWords.nut(called)} back to a few threads`
+            : `Crack the ${called}`,
+          tool: spannerFor(joint),
+          needs: [
+            { key: keys.joint(id), is: ['closed', 'run up', 'final', 'checked'], why: 'it is tight' },
+            ...marked,
+            ...(habit.cracked ? [...boxNeeds(work), ...crackedNeeds(joint)] : reach),
+          ],
+          effects: {
+            [keys.joint(id)]: habit.taper ? 'retained' : 'cracked',
+            ...(hasPin(joint) ? { [keys.pin(id)]: 'out' } : {}),
+          },
+          cautions: joint.kind === 'axle nut' ? [say.bearing] : [say.undo],
+          why: habit.taper ? `so that the nut catches the taper of the ${called} when it lets go` : why,
+        }),
+      ),
     free: () =>
-      makeAction({
-        ...base,
-        id: `free ${id}`,
-        verb: 'free',
-        words: `Part the taper of the ${called} with the ${file.tool ?? 'separator'}, nut still on`,
-        tool: file.tool ?? 'separator',
-        needs: [
-          { key: keys.joint(id), is: ['retained'], why: 'the nut catches it', rule: 'I5' },
-          ...reach,
-          ...(onBench ? [] : holdNeeds(work, joint)),
-          ...(onBench || !joint.locates ? [] : looseKnuckleNeeds(work, joint)),
-        ],
-        effects: { [keys.taper(id)]: 'parted' },
-        how,
-        risk: habit.seized,
-        cautions: [say.taper, say.shock, ...tie],
-      }),
+      byRung(
+        work,
+        joint,
+        makeAction({
+          ...base,
+          id: `free ${id}`,
+          verb: 'free',
+          words: `Part the taper of the ${called} with the ${file.tool ?? 'separator'}, nut still on`,
+          tool: file.tool ?? 'separator',
+          needs: [
+            { key: keys.joint(id), is: ['retained'], why: 'the nut catches it', rule: 'I5' },
+            ...reach,
+            ...(onBench ? [] : holdNeeds(work, joint)),
+            ...(onBench || !joint.locates ? [] : looseKnuckleNeeds(work, joint)),
+          ],
+          effects: { [keys.taper(id)]: 'parted' },
+          how,
+          risk: habit.seized,
+          cautions: [say.taper, say.shock, ...tie],
+        }),
+      ),
     open: () =>
-      makeAction({
-        ...base,
-        id: `open ${id}`,
-        verb: 'open',
-        words: undoingWords.open(joint),
-        tool: spannerFor(joint) ?? file.tool ?? null,
-        needs: [
-          ...(habit.taper
-            ? [{ key: keys.taper(id), is: ['parted'], why: 'a seated taper jumps', rule: 'I5' } as const]
-            : []),
-          ...(habit.cracked
-            ? [{ key: keys.joint(id), is: ['cracked'], why: 'it is cracked first' }]
-            : [{ key: keys.joint(id), is: undone, why: 'it is not open yet' }, ...marked]),
-          ...reach,
-          ...holdNeeds(work, joint),
-          ...(onBench || !joint.locates ? [] : looseKnuckleNeeds(work, joint)),
-          ...(isShaft
-            ? [
-                { key: keys.steeringWheel, is: ['held, rack counted'], why: say.shaft, rule: 'I23' } as const,
-                { key: keys.airbag, is: ['made safe'], why: say.airbag, rule: 'I23' } as const,
-              ]
-            : []),
-        ],
-        effects: {
-          [keys.joint(id)]: 'open',
-          ...(hasPin(joint) ? { [keys.pin(id)]: 'out' } : {}),
-          ...lineEffects(joint, assembly),
-          ...adjusterEffects(work, joint),
-          ...(isShaft ? { [keys.shaft]: 'parted' } : {}),
-        },
-        minutes: habit.taper || habit.cracked ? [0.5, 1, 2] : opens,
-        risk: habit.taper || onBench ? null : habit.seized,
-        how,
-        cautions: [...undoingWords.cautions(work, joint), ...tie],
-      }),
+      byRung(
+        work,
+        joint,
+        makeAction({
+          ...base,
+          id: `open ${id}`,
+          verb: 'open',
+          words: undoingWords.open(joint),
+          tool: spannerFor(joint) ?? file.tool ?? null,
+          needs: [
+            ...(habit.taper
+              ? [{ key: keys.taper(id), is: ['parted'], why: 'a seated taper jumps', rule: 'I5' } as const]
+              : []),
+            ...(habit.cracked
+              ? [{ key: keys.joint(id), is: ['cracked'], why: 'it is cracked first' }]
+              : [{ key: keys.joint(id), is: undone, why: 'it is not open yet' }, ...marked]),
+            ...reach,
+            ...holdNeeds(work, joint),
+            ...(onBench || !joint.locates ? [] : looseKnuckleNeeds(work, joint)),
+            ...(isShaft
+              ? [
+                  {
+                    key: keys.steeringWheel,
+                    is: ['held, rack counted'],
+                    why: say.shaft,
+                    rule: 'I23',
+                  } as const,
+                  { key: keys.airbag, is: ['made safe'], why: say.airbag, rule: 'I23' } as const,
+                ]
+              : []),
+          ],
+          effects: {
+            [keys.joint(id)]: 'open',
+            ...(hasPin(joint) ? { [keys.pin(id)]: 'out' } : {}),
+            ...lineEffects(joint, assembly),
+            ...adjusterEffects(work, joint),
+            ...(isShaft ? { [keys.shaft]: 'parted' } : {}),
+          },
+          minutes: habit.taper || habit.cracked ? [0.5, 1, 2] : opens,
+          risk: habit.taper || onBench ? null : habit.seized,
+          how,
+          cautions: [...undoingWords.cautions(work, joint), ...tie],
+        }),
+      ),
   }
 }
 
@@ -239,7 +258,10 @@ function crackedNeeds(joint: JointNode): readonly Need[] {
 
 const undone = ['closed', 'cracked', 'retained', 'started', 'run up', 'final', 'checked']
 
-const bodySideToo = (work: Work, joint: JointNode) => joint.joins.some((part) => work.renewed.has(part))
+/** The mark goes with a part that comes new, and with a bolt that does. */
+const bodySideToo = (work: Work, joint: JointNode) =>
+  joint.joins.some((part) => work.renewed.has(part)) ||
+  work.branches.some((one) => one.fastener && one.joint?.id === joint.id)
 
 /** A line that is opened must be filled and bled; a lead that is unplugged has a lamp to look at. */
 function lineEffects(joint: JointNode, assembly: Work['assembly']): Record<string, string> {

@@ -10,6 +10,7 @@ import { liesLoose } from './lies-loose.ts'
 import { meanMinutes } from './mean-minutes.ts'
 import type { RuleId } from './rule-id.ts'
 import type { State } from './state.ts'
+import { wholeGoal } from './whole-goal.ts'
 
 /** What an order breaks, where. @source definition */
 export interface OrderFault {
@@ -44,6 +45,7 @@ export interface JudgedOrder {
  * to do instead; and what the order costs. An action that breaks a rule is taken as done all the same.
  *
  * @param from the state before the first action
+ * @throws {Refusal} `no-such-failure`, `no-way-left`
  * @source own derivation: docs/methods/plan.md
  */
 export function judgeOrder(
@@ -52,7 +54,7 @@ export function judgeOrder(
   actions: readonly Action[],
   { from = {} }: { readonly from?: State } = {},
 ): JudgedOrder {
-  const renewed = new Set(goal.replace)
+  const renewed = new Set(wholeGoal(assembly, goal).replace)
   const faults: OrderFault[] = []
   const sums = { work: 0, tools: 0, places: 0, sides: 0, axles: 0 }
   const changes = { tools: 0, stations: 0, sides: 0 }

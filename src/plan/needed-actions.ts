@@ -4,6 +4,7 @@ import type { Choice } from './choice.ts'
 import type { Goal } from './goal.ts'
 import { neededChoices } from './needed-choices.ts'
 import type { PlanRefusal } from './plan-refusal.ts'
+import { wholeGoal } from './whole-goal.ts'
 
 /** What must be undone, and why; and what nearly won. @source definition */
 export interface NeededActions {
@@ -37,11 +38,11 @@ export interface Alternative {
  * won with what it costs more.
  *
  * @param lacks stand-ins whose tool the kit lacks
- * @throws {Refusal} `nothing-to-do`, `no-such-part`, `no-such-joint`, `no-way`
+ * @throws {Refusal} `nothing-to-do`, `no-such-part`, `no-such-joint`, `no-way`, `no-such-failure`, `no-way-left`
  * @source own derivation: docs/methods/plan.md
  */
 export function neededActions(assembly: Assembly, goal: Goal, lacks: readonly StandIn[] = []): NeededActions {
-  checkGoal(assembly, goal)
+  checkGoal(assembly, wholeGoal(assembly, goal))
   const { best, minutes, second } = neededChoices(assembly, goal, lacks)
   const things = (choice: Choice) => thingsOf(assembly, choice)
   const reasons = things(best)

@@ -6,6 +6,7 @@ import { choiceMinutes } from './choice-minutes.ts'
 import type { Goal } from './goal.ts'
 import { nextNeed } from './next-need.ts'
 import type { PlanRefusal } from './plan-refusal.ts'
+import { type WholeGoal, wholeGoal } from './whole-goal.ts'
 
 /** The cheapest complete choice, and the one that nearly won. @source definition */
 export interface NeededChoices {
@@ -22,23 +23,48 @@ export interface NeededChoices {
  * is cut. A second that only does more than the best, or frees the other end of the same hose or link, is none.
  *
  * @param lacks stand-ins whose tool the kit lacks: they cost the borrowing
- * @throws {Refusal} `no-way` when no complete choice exists
+ * @param undone what is undone already and stays in every choice
+ * @throws {Refusal} `no-way` when no complete choice exists; `no-such-failure`, `no-way-left`
  * @source Land and Doig 1960 for the bound; own derivation: docs/methods/plan.md
  */
-export function neededChoices(assembly: Assembly, goal: Goal, lacks: readonly StandIn[] = []): NeededChoices {
-  const apart = bySide(assembly, goal)
+export function neededChoices(
+  assembly: Assembly,
+  asked: Goal,
+  lacks: readonly StandIn[] = [],
+  undone: Choice | null = null,
+): NeededChoices {
+  const goal = wholeGoal(assembly, asked)
+  const apart = undone ? null : bySide(assembly, goal)
   if (apart) {
-    const [left, right] = apart.map((one) => searched(assembly, one, lacks)) as [NeededChoices, NeededChoices]
+    const [left, right] = apart.map((one) => searched(assembly, one, lacks, nothing)) as [
+      NeededChoices,
+      NeededChoices,
+    ]
     const joined = sumOf(assembly, left, right, lacks)
     if (joined) return joined
   }
-  return searched(assembly, goal, lacks)
+  return searched(assembly, goal, lacks, undone ?? nothing)
+}
+
+const nothing: Choice = {
+  open: new Set(),
+  bench: new Set(),
+  off: new Set(),
+  standIns: {},
+  letDown: new Set(),
+  raised: new Set(),
+  why: {},
 }
 
 /** What is dearer than the best by more than this has not nearly won: minutes. */
 const nearly = 30
 
-function searched(assembly: Assembly, goal: Goal, lacks: readonly StandIn[]): NeededChoices {
+function searched(
+  assembly: Assembly,
+  goal: WholeGoal,
+  lacks: readonly StandIn[],
+  from: Choice,
+): NeededChoices {
   const found: { choice: Choice; minutes: number }[] = []
   const priced = choiceMinutes(assembly, lacks)
   const seen = new Set<string>()
@@ -62,15 +88,7 @@ function searched(assembly: Assembly, goal: Goal, lacks: readonly StandIn[]): Ne
     }
     keep(assembly, found, { choice, minutes })
   }
-  descend({
-    open: new Set(),
-    bench: new Set(),
-    off: new Set(),
-    standIns: {},
-    letDown: new Set(),
-    raised: new Set(),
-    why: {},
-  })
+  descend(from)
   const [best, second] = found
   if (!best)
     throw new Refusal<PlanRefusal>({
@@ -149,14 +167,16 @@ function signatureOf({ open, bench, off, standIns, letDown, raised }: Choice): s
 }
 
 /** A goal whose parts and joints all stand on one side or the other, as two goals; null when it is not so. */
-function bySide(assembly: Assembly, goal: Goal): readonly [Goal, Goal] | null {
+function bySide(assembly: Assembly, goal: WholeGoal): readonly [WholeGoal, WholeGoal] | null {
   const sideOf = (id: string) => (assembly.parts[id] ?? assembly.joints[id])?.side
-  const all = [...goal.replace, ...(goal.open ?? [])]
+  const all = [...goal.replace, ...goal.off, ...(goal.open ?? [])]
   if (!all.some((id) => sideOf(id) === 'left') || !all.some((id) => sideOf(id) === 'right')) return null
   if (!all.every((id) => sideOf(id))) return null
-  const of = (side: string): Goal => ({
+  const of = (side: string): WholeGoal => ({
     replace: goal.replace.filter((id) => sideOf(id) === side),
     open: (goal.open ?? []).filter((id) => sideOf(id) === side),
+    off: goal.off.filter((id) => sideOf(id) === side),
+    cut: goal.cut.filter((id) => sideOf(id) === side),
   })
   return [of('left'), of('right')]
 }

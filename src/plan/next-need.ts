@@ -3,13 +3,14 @@ import type { Assembly, JointNode, PartNode } from './assembly.ts'
 import type { Choice } from './choice.ts'
 import { dropLinkJoints } from './drop-link-joints.ts'
 import { flexibleParts } from './flexible-parts.ts'
-import type { Goal } from './goal.ts'
 import { isStrutSpring } from './is-strut-spring.ts'
 import { isUndone } from './is-undone.ts'
 import { jointsOf } from './joints-of.ts'
 import { nodeNamed } from './node-named.ts'
 import { pieceOf } from './piece-of.ts'
 import { rideNeed } from './ride-need.ts'
+import { sawNeed } from './saw-need.ts'
+import type { WholeGoal } from './whole-goal.ts'
 
 const flexible: readonly PartNode['kind'][] = ['hose', 'lead', 'height-sensor rod']
 const fixed: readonly PartNode['kind'][] = ['body', 'sub-frame']
@@ -39,10 +40,11 @@ const largestPiece = 4
  *
  * @source own derivation: docs/methods/plan.md
  */
-export function nextNeed(assembly: Assembly, goal: Goal, choice: Choice): readonly Addition[] | null {
+export function nextNeed(assembly: Assembly, goal: WholeGoal, choice: Choice): readonly Addition[] | null {
   return (
     goalNeed(assembly, goal, choice) ??
     accessNeed(assembly, choice) ??
+    sawNeed(assembly, goal.cut, choice) ??
     holdNeed(assembly, choice) ??
     partNeed(assembly, goal, choice) ??
     looseNeed(assembly, choice) ??
@@ -53,9 +55,12 @@ export function nextNeed(assembly: Assembly, goal: Goal, choice: Choice): readon
   )
 }
 
-function goalNeed({ joints }: Assembly, goal: Goal, choice: Choice): readonly Addition[] | null {
+function goalNeed(assembly: Assembly, goal: WholeGoal, choice: Choice): readonly Addition[] | null {
+  const { joints } = assembly
   const part = goal.replace.find((id) => !choice.off.has(id))
   if (part) return [{ off: [part], why: 'it is replaced' }]
+  const mended = goal.off.find((id) => !choice.off.has(id))
+  if (mended) return [{ off: [mended], why: 'it is mended off the vehicle' }]
   const joint = (goal.open ?? []).find((id) => !isUndone(choice, id))
   return joint ? [{ open: [joint], why: `the ${joints[joint]!.called} is to be opened` }] : null
 }
@@ -118,7 +123,7 @@ function holdNeed(assembly: Assembly, choice: Choice): readonly Addition[] | nul
 }
 
 /** A part that comes off: each joint to what stays is open, or the neighbour comes with it. */
-function partNeed(assembly: Assembly, goal: Goal, choice: Choice): readonly Addition[] | null {
+function partNeed(assembly: Assembly, goal: WholeGoal, choice: Choice): readonly Addition[] | null {
   for (const id of choice.off) {
     const part = assembly.parts[id]!
     for (const joint of jointsOf(assembly, id)) {
@@ -133,11 +138,11 @@ function partNeed(assembly: Assembly, goal: Goal, choice: Choice): readonly Addi
 
 function partingOf(
   assembly: Assembly,
-  goal: Goal,
+  goal: WholeGoal,
   choice: Choice,
   { part, joint, other }: { part: PartNode; joint: JointNode; other: PartNode },
 ): readonly Addition[] {
-  const isGoal = (id: string) => goal.replace.includes(id)
+  const isGoal = (id: string) => goal.replace.includes(id) || goal.off.includes(id)
   const open: Addition = { open: [joint.id], why: `it holds the ${part.called}` }
   const bench: Addition = { bench: [joint.id], why: `it holds the ${part.called}, and both are on the bench` }
   // A caliper hangs on its hook with its hose on.

@@ -1,6 +1,7 @@
 import { accessNeeds } from './access-needs.ts'
 import type { Action, Need } from './action.ts'
 import type { JointNode, PartNode } from './assembly.ts'
+import { boxNeeds } from './box-actions.ts'
 import { cautionWords as say } from './caution-words.ts'
 import { isStrutSpring } from './is-strut-spring.ts'
 import { joinedOnBench } from './joined-on-bench.ts'
@@ -37,6 +38,7 @@ export function partActions(work: Work, part: PartNode): PartActions {
   const where = whereOf(part)
   const wheelEffects: Record<string, string> = kind === 'wheel' ? { [keys.wheelOff(axle!)]: 'off once' } : {}
   const hold = assembly.holds[id]
+  const inBox = boxNeeds(work).filter(({ key }) => key === keys.box(id))
 
   return {
     compareBefore: () =>
@@ -55,8 +57,9 @@ export function partActions(work: Work, part: PartNode): PartActions {
                 why: 'a wrong part found later costs the lift',
                 rule: 'I16',
               },
+              ...inBox,
             ]
-          : [],
+          : inBox,
         effects: { [keys.compared(id)]: 'before lifting' },
         records: [facts],
         cautions: [say.oldThread],
@@ -73,6 +76,7 @@ export function partActions(work: Work, part: PartNode): PartActions {
         needs: [
           { key: keys.part(id), is: ['off', 'freed'], why: 'the old one is off' },
           { key: keys.compared(id), is: ['before lifting'], why: 'it was compared before', rule: 'I16' },
+          ...inBox,
           ...jointsOf(assembly, id)
             .filter((joint) => work.open.has(joint.id) || work.bench.has(joint.id))
             .map((joint) => ({

@@ -7,3 +7,5 @@ export type PlanRefusal =
   | 'no-way'
   | 'circle'
   | 'contradiction'
+  | 'no-such-failure'
+  | 'no-way-left'

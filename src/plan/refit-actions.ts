@@ -7,6 +7,7 @@ import { hasPin } from './has-pin.ts'
 import { jointHabits } from './joint-habits.ts'
 import { jointsOf } from './joints-of.ts'
 import { keys } from './keys.ts'
+import { mendingActions } from './mending-actions.ts'
 import { partActions } from './part-actions.ts'
 import { startedTogether } from './started-together.ts'
 import { steeringTurner } from './steering-turner.ts'
@@ -33,6 +34,7 @@ export function refitActions(work: Work, strip: readonly StripStep[]): Refit {
   const compared = new Set<string>()
   const fitted = new Set<string>()
   const started = new Set<string>()
+  const mended = new Set<string>()
   const turned = strip.flatMap(({ of }) => (of.is === 'steer' ? [of.to] : []))
   const steering = steeringTurner(assembly.axles, 'refit', (action) => actions.push(action), turned.at(-1))
   const compare = (part: PartNode) => {
@@ -44,11 +46,20 @@ export function refitActions(work: Work, strip: readonly StripStep[]): Refit {
   function start(joint: JointNode): void {
     if (started.has(joint.id)) return
     started.add(joint.id)
+    mend(joint)
     steering.for(joint)
     actions.push(closingActions(work, joint).start())
   }
 
+  /** What failed is mended before its part goes back, and before it is closed. */
+  function mend(joint: JointNode): void {
+    if (mended.has(joint.id)) return
+    mended.add(joint.id)
+    actions.push(...mendingActions(work, joint))
+  }
+
   function close(joint: JointNode): void {
+    mend(joint)
     const acts = closingActions(work, joint)
     const habit = jointHabits[joint.kind]
     const onBench = work.bench.has(joint.id)
@@ -78,6 +89,7 @@ export function refitActions(work: Work, strip: readonly StripStep[]): Refit {
         break
       case 'part':
         for (const one of of.piece) compare(one)
+        for (const one of of.piece) for (const joint of mendedBefore(work, one)) mend(joint)
         actions.push(onItsParts(work, partActions(work, of.part).fit(of.piece), of.piece, fitted))
         for (const { id } of of.piece) fitted.add(id)
         break
@@ -126,3 +138,9 @@ function onItsParts(
   }))
   return { ...fit, needs: [...fit.needs, ...needs] }
 }
+
+/** The joints of a part, and those that were mended with it out of the way. */
+const mendedBefore = ({ assembly, branches }: Work, { id }: PartNode): readonly JointNode[] => [
+  ...jointsOf(assembly, id),
+  ...branches.flatMap(({ joint, off }) => (joint && off.includes(id) ? [joint] : [])),
+]

@@ -2,6 +2,7 @@ import type { Action, Need } from './action.ts'
 import { aftercareActions } from './aftercare-actions.ts'
 import { anglesActions } from './angles-actions.ts'
 import type { AxleName, Side } from './assembly.ts'
+import { waitsForParts } from './box-actions.ts'
 import type { Choice } from './choice.ts'
 import { closingActions } from './closing-actions.ts'
 import { consequencesOf } from './consequences-of.ts'
@@ -60,6 +61,7 @@ export function sequenceOf(
 
   const before: Action[] = []
   if (has('clamp pose') || has('angles')) before.push(care.setPressures(), care.recordHeights())
+  before.push(...waitsForParts(work))
   for (const id of work.renewed) before.push(partActions(work, assembly.parts[id]!).compareBefore())
   if (isAir && air) before.push(energyActions(work, air).levellingOff())
 

@@ -15,6 +15,7 @@ import { nodeNamed } from './node-named.ts'
 import { partActions } from './part-actions.ts'
 import { pieceOf } from './piece-of.ts'
 import { shaftFreedBy } from './shaft-freed-by.ts'
+import { springsBeside } from './springs-beside.ts'
 import { steeringTurner } from './steering-turner.ts'
 import type { Work } from './work.ts'
 
@@ -76,6 +77,9 @@ export function stripActions(work: Work, choice: Choice, sides: readonly Side[])
           holdEnergy(hold)
           if (hold.jackPath.includes(id) && !onBench) letDown(hold)
         }
+      // No saw comes near a loaded spring.
+      if (!onBench && work.branches.some(({ joint: at, rung }) => at?.id === id && rung === 'cut'))
+        for (const { hold } of springsBeside(assembly, joint)) letDown(hold)
       if (!onBench && joint.locates) {
         for (const set of flexibleWays(joint)) for (const other of set) if (other !== id) openJoint(other)
         const shaft = shaftFreedBy(work, joint)

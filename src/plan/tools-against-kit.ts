@@ -66,7 +66,11 @@ export function toolsAgainstKit(
       miss(tool, ids, `The kit has no ${tool}: borrow one before the vehicle is lifted.`)
     else if (supportKinds[tool] && !hasSupport(supports, supportKinds[tool]))
       miss(tool, ids, `The kit has nothing for “${tool}”.`)
-    else if (/^(press|drift|torsion bar tool|tail support)$/.test(tool))
+    else if (
+      /^(press|drift|torsion bar tool|tail support|lever|clamp|strap|gripping socket|impact wrench|extractor|nut splitter|blow torch|drill|saw|hammer|stud puller)$/.test(
+        tool,
+      )
+    )
       miss(tool, ids, `The kit lists no ${tool}.`)
   }
   const unknown = actions.filter(({ tool, joint, verb }) => {

@@ -15,6 +15,9 @@ export const usualMinutes: Readonly<Record<Verb, ThreePoint>> = {
   'test drive': [5, 10, 15],
   chock: [0.5, 1, 2],
   mark: [0.3, 0.7, 2],
+  mend: [15, 30, 60],
+  look: [1, 2, 5],
+  'wait for part': [2, 5, 15],
   crack: [0.5, 1, 3],
   free: [1, 3, 8],
   open: [1, 2, 5],
@@ -69,4 +72,7 @@ export const usualMinutes: Readonly<Record<Verb, ThreePoint>> = {
   'appoint re-tightening': [0.5, 1, 2],
   'road test': [8, 12, 20],
   'hand over': [3, 5, 10],
+  'cap line': [0.5, 1, 3],
+  'tie up': [0.5, 1.5, 4],
+  tag: [0.5, 1, 2],
 }

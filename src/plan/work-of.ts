@@ -1,6 +1,8 @@
 import type { Assembly } from './assembly.ts'
 import type { Choice } from './choice.ts'
+import { branchesOf } from './failure-branches.ts'
 import type { Goal } from './goal.ts'
+import { wholeGoal } from './whole-goal.ts'
 import type { Work } from './work.ts'
 
 /** A goal and one choice to reach it, as the makers of actions need it. @source definition */
@@ -11,7 +13,7 @@ export const workOf = (
   checker: Work['checker'] = 'another person',
 ): Work => ({
   assembly,
-  renewed: new Set(goal.replace),
+  renewed: new Set(wholeGoal(assembly, goal).replace),
   open: choice.open,
   bench: choice.bench,
   off: choice.off,
@@ -19,4 +21,5 @@ export const workOf = (
   letDown: choice.letDown,
   why: choice.why,
   checker,
+  branches: branchesOf(assembly, goal),
 })

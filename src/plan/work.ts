@@ -1,4 +1,5 @@
 import type { Assembly, StandIn } from './assembly.ts'
+import type { Branch } from './failure-branch.ts'
 
 /** What is to be done with an assembly, as the makers of actions need it. @source definition */
 export interface Work {
@@ -18,4 +19,6 @@ export interface Work {
   readonly why: Readonly<Record<string, string>>
   /** Another person is there to look. */
   readonly checker: 'another person' | 'the same person, later'
+  /** What went wrong, and what that makes of the plan. */
+  readonly branches: readonly Branch[]
 }

@@ -1,0 +1,42 @@
+import type { Assembly, HoldNode, JointNode, StandIn } from './assembly.ts'
+import { isStrutSpring } from './is-strut-spring.ts'
+import { jointsOf } from './joints-of.ts'
+
+/** A spring beside a joint, and what can let it down before that joint is cut. @source definition */
+export interface SpringBeside {
+  readonly hold: HoldNode
+  /** A jack does not, where the joint itself is what must open for it. */
+  readonly letDownBy: readonly StandIn[]
+}
+
+/**
+ * Springs beside a joint that must be slack before a saw comes near. A spring within its strut is not one.
+ *
+ * @source common practice, no source
+ */
+export function springsBeside(assembly: Assembly, joint: JointNode): readonly SpringBeside[] {
+  return Object.values(assembly.holds)
+    .filter(
+      (hold) =>
+        hold.axle === joint.axle &&
+        (hold.side === null || joint.side === null || hold.side === joint.side) &&
+        !isStrutSpring(assembly, hold) &&
+        (hold.joints.includes(joint.id) ||
+          joint.joins.some((id) => id === hold.id || isUnder(assembly, id, hold.id))),
+    )
+    .map((hold) => ({
+      hold,
+      letDownBy: hold.standIns.filter(
+        (kind) =>
+          kind !== 'jack under the arm' ||
+          !hold.joints.includes(joint.id) ||
+          hold.jackPath.includes(joint.id),
+      ),
+    }))
+}
+
+function isUnder(assembly: Assembly, part: string, spring: string): boolean {
+  const { kind } = assembly.parts[part]!
+  if (kind === 'body' || kind === 'sub-frame') return false
+  return jointsOf(assembly, spring).some(({ joins }) => joins.includes(part))
+}
