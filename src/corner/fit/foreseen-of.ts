@@ -8,7 +8,7 @@ import type { Observable } from './observable.ts'
  * Two answers of one fit share their errors.
  *
  * @param source names the fit's errors; the same for both sides of a vehicle that share their geometry
- * @throws {Refusal} what the observable throws
+ * @throws {Refusal} `unreachable`, `not-for-this-layout` and what else the question throws on this corner
  * @source JCGM 100:2008, 5.1.2 with 5.2.2 over the unknowns' covariance; docs/methods/fit.md
  */
 export function foreseenOf(

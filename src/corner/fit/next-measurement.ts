@@ -22,7 +22,7 @@ export interface NextMeasurement {
  *
  * @param candidates what can be measured; default: everything a workshop usually can
  * @returns the most useful first; one that cannot be worked out for this corner is left out
- * @throws {Refusal} what the question throws
+ * @throws {Refusal} `unreachable`, `not-for-this-layout` and what else the question throws on this corner
  * @source Gaussian conditioning (JCGM 102:2011, 6 for the covariances); docs/methods/fit.md
  */
 export function nextMeasurements(
