@@ -162,7 +162,10 @@ export function energyActions(work: Work, hold: HoldNode): EnergyActions {
         place: nth === 1 && !isStrutSpring(work.assembly, hold) ? 'at the wheel' : 'at the bench',
         tool: 'spring compressor',
         needs: compressNeeds(work, hold, nth, carried),
-        effects: { [energy]: 'in the compressor' },
+        effects: {
+          [energy]: 'in the compressor',
+          ...(nth === 2 && work.renewed.has(id) ? { [keys.swapped(id)]: 'the new one' } : {}),
+        },
         cautions: [say.compressor],
         records: ['hooks seated, strap on'],
         why: `it holds the ${called} while its joints are open`,

@@ -4,6 +4,7 @@ import { afterAction } from './after-action.ts'
 import type { Assembly, Side, StandIn } from './assembly.ts'
 import { type BestSequence, bestSequence } from './best-sequence.ts'
 import { consequencesOf } from './consequences-of.ts'
+import { factOf } from './fact-of.ts'
 import type { Goal } from './goal.ts'
 import { keys } from './keys.ts'
 import { neededActions } from './needed-actions.ts'
@@ -15,6 +16,7 @@ import type { State } from './state.ts'
 import { stationOf } from './station-of.ts'
 import { toolsAgainstKit } from './tools-against-kit.ts'
 import { totalMinutes } from './total-minutes.ts'
+import { waysOn } from './ways-on.ts'
 import type { Work } from './work.ts'
 import { workOf } from './work-of.ts'
 
@@ -26,6 +28,8 @@ export interface PlanOptions {
   readonly checker?: Work['checker']
   /** How much may be searched; the same budget gives the same plan anywhere. */
   readonly effort?: OrderEffort
+  /** What is so already; without it a sound vehicle on its wheels. What is done is not in the plan. */
+  readonly from?: State
 }
 
 const usualBudget = 2e7
@@ -37,25 +41,27 @@ const usualBudget = 2e7
  *
  * @param goal parts to replace and joints to open, by the assembly's ids
  * @param kit what the workshop owns; without it nothing is missing
- * @throws {Refusal} `nothing-to-do`, `no-such-part`, `no-such-joint`, `no-way`
+ * @throws {Refusal} `nothing-to-do`, `no-such-part`, `no-such-joint`, `no-way`, `contradiction`
  * @source own derivation: docs/methods/plan.md
  */
 export function planOf(
   assembly: Assembly,
   goal: Goal,
   kit?: Kit,
-  { support, checker = 'another person', effort = { budget: usualBudget } }: PlanOptions = {},
+  { support, checker = 'another person', effort = { budget: usualBudget }, from = {} }: PlanOptions = {},
 ): Plan {
-  const needed = neededActions(assembly, goal, kit ? lackedBy(kit) : [])
-  const work = workOf(assembly, goal, needed.choice, checker)
   const supports = Object.values(kit?.supports ?? {}).map(({ kind }) => kind)
-  const held = support ?? (supports.includes('lift') ? 'lift' : 'jack and stands')
-  const jacks = Math.max(1, supports.filter((kind) => kind === 'jack').length)
-  const best = sideOrders(work)
-    .map((sides) =>
-      bestSequence(sequenceOf(work, needed.choice, { support: held, jacks, sides }), { effort }),
-    )
-    .reduce((least, one) => (one.minutes < least.minutes - 1e-9 ? one : least))
+  const held = heldNow(assembly, from) ?? support ?? (supports.includes('lift') ? 'lift' : 'jack and stands')
+  const jacks = Math.max(1, supports.filter((kind) => kind === 'jack').length, jacksNow(assembly, from))
+  const orders = (work: Work) => sideOrders(work).map((sides) => ({ support: held, jacks, sides }))
+  const lacks = kit ? lackedBy(kit) : []
+  const isFresh = Object.keys(from).length === 0
+  const { needed, work, ways, troubles } = isFresh
+    ? freshWays(assembly, goal, { lacks, checker, orders })
+    : waysOn(assembly, goal, from, { lacks, checker, orders })
+  const { best, rest } = ways
+    .map((rest) => ({ rest, best: bestSequence(rest.actions, { from: rest.from, effort }) }))
+    .reduce((least, one) => (one.best.minutes < least.best.minutes - 1e-9 ? one : least))
   const { p50, p90 } = totalMinutes(best.actions, best.minutes)
   const set = best.actions
     .filter(({ verb }) => verb === 'set toe' || verb === 'set camber and caster')
@@ -63,15 +69,59 @@ export function planOf(
     .filter((key) => key.startsWith('joint '))
     .map((key) => key.slice('joint '.length))
   return {
-    bands: bandsOf(assembly, best),
+    bands: bandsOf(assembly, best, rest.from),
     needed,
     minutes: { p50, p90 },
     changes: { minutes: best.minutes, bound: best.bound },
     proven: best.proven,
     consequences: consequencesOf(work),
-    shopping: shoppingOf(work, set),
+    shopping: shoppingOf(isFresh ? work : workLeft(work, best.actions), set),
     missing: kit ? toolsAgainstKit(assembly, best.actions, kit) : [],
+    done: rest.done,
+    troubles,
   }
+}
+
+function freshWays(
+  assembly: Assembly,
+  goal: Goal,
+  { lacks, checker, orders }: Parameters<typeof waysOn>[3],
+): ReturnType<typeof waysOn> {
+  const needed = neededActions(assembly, goal, lacks)
+  const work = workOf(assembly, goal, needed.choice, checker)
+  const ways = orders(work).map((options) => ({
+    actions: sequenceOf(work, needed.choice, options),
+    from: {},
+    done: [],
+  }))
+  return { needed, work, ways, troubles: [] }
+}
+
+/** What holds the vehicle up already is kept. */
+function heldNow(assembly: Assembly, state: State): PlanOptions['support'] {
+  const held = assembly.axles.map((axle) => factOf(state, keys.support(axle)))
+  if (held.some((one) => one.startsWith('on the lift'))) return 'lift'
+  return held.some((one) => /^on (a jack|stands)/.test(one)) ? 'jack and stands' : undefined
+}
+
+const jacksNow = (assembly: Assembly, state: State): number =>
+  Object.entries(state).filter(([key, is]) => key.startsWith('arm ') && /jack under|raised/.test(is)).length +
+  assembly.axles.filter((axle) => factOf(state, keys.support(axle)) === 'on a jack').length
+
+/** The work that is still to be shopped for: parts not in yet, joints not done up yet. */
+function workLeft(work: Work, actions: readonly Action[]): Work {
+  const joints = new Set(
+    actions.flatMap(({ verb, joint }) => (joint && verb !== 'second check' ? [joint] : [])),
+  )
+  const parts = new Set(
+    actions.flatMap(({ effects }) =>
+      Object.entries(effects).flatMap(([key, is]) =>
+        is === 'new' && key.startsWith('part ') ? [key.slice(5)] : [],
+      ),
+    ),
+  )
+  const kept = (ids: ReadonlySet<string>) => new Set([...ids].filter((id) => joints.has(id)))
+  return { ...work, open: kept(work.open), bench: kept(work.bench), renewed: parts }
 }
 
 /** Where one jack or one steering lock serves both sides, either side may go first. */
@@ -97,9 +147,9 @@ function lackedBy(kit: Kit): readonly StandIn[] {
 }
 
 /** Lines in bands: a band ends where an action changes how the vehicle stands. */
-function bandsOf(assembly: Assembly, { actions, waits }: BestSequence): readonly PlanBand[] {
+function bandsOf(assembly: Assembly, { actions, waits }: BestSequence, from: State): readonly PlanBand[] {
   const bands: { station: string; lines: PlanLine[] }[] = []
-  let state: State = {}
+  let state = from
   actions.forEach((action, at) => {
     const station = stationOf(assembly, state)
     const last = bands.at(-1)

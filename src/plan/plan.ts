@@ -47,4 +47,8 @@ export interface Plan {
   readonly consequences: readonly Consequence[]
   readonly shopping: Shopping
   readonly missing: readonly MissingTool[]
+  /** What the state had behind it, in words, in the order of the whole; empty from a sound vehicle. */
+  readonly done: readonly string[]
+  /** What can no longer be done as it should have been, for people. */
+  readonly troubles: readonly string[]
 }
