@@ -64,5 +64,14 @@ const untouched: readonly (readonly [start: string, value: string])[] = [
 export function factOf(state: State, key: string): string {
   const known = state[key]
   if (known !== undefined) return known
-  return untouched.find(([start]) => key.startsWith(start))?.[1] ?? ''
+  const space = key.indexOf(' ')
+  const word = space < 0 ? key : key.slice(0, space)
+  return byWord.get(word)?.find(([start]) => key.startsWith(start))?.[1] ?? ''
+}
+
+/** The same by the first word of a key. */
+const byWord = new Map<string, (readonly [start: string, value: string])[]>()
+for (const entry of untouched) {
+  const word = entry[0].trim().split(' ', 1)[0]!
+  byWord.set(word, [...(byWord.get(word) ?? []), entry])
 }

@@ -17,7 +17,8 @@ export function liesLoose(assembly: Assembly, state: State, action: Action): Par
     const is = state[keys.part(part.id)]
     if ((is !== 'fitted' && is !== 'new') || !isHere(part, action)) continue
     const ties = jointsOf(assembly, part.id).filter(({ kind }) => kind !== 'seat')
-    if (ties.length > 0 && ties.every(({ id }) => state[keys.joint(id)] === 'open')) return part
+    const isOpen = ({ id }: { readonly id: string }) => state[keys.joint(id)] === 'open'
+    if (ties.length > 0 && ties.every(isOpen)) return part
   }
   return null
 }

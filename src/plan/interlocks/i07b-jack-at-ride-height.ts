@@ -24,11 +24,10 @@ export const jackAtRideHeight: Interlock = (moment) => {
       'The jack has lifted the body off its stand: the corner stands on the jack alone.',
       `Lower the jack until the stand carries again. ${rather}`,
     )
-  const raised = Object.values(assembly.parts).some(
-    (part) =>
-      part.kind === 'wheel' &&
-      axles.some((axle) => axle === part.axle) &&
-      looks.value(moment, keys.arm(`${part.axle} ${part.side}`)) === 'raised to ride height',
+  const raised = axles.some((axle) =>
+    ['left', 'right'].some(
+      (side) => looks.value(moment, keys.arm(`${axle} ${side}`)) === 'raised to ride height',
+    ),
   )
   const link = looks.joint(moment)?.joins.some((part) => assembly.parts[part]!.kind === 'drop link')
   const here = `${action.axle} ${action.side}`
