@@ -1,6 +1,6 @@
 import { Refusal } from '../quantity/index.ts'
 import { allRungs } from './all-rungs.ts'
-import type { Assembly } from './assembly.ts'
+import type { Assembly, PartNode } from './assembly.ts'
 import type { Failure } from './failure.ts'
 import { type Branch, branchOf } from './failure-branch.ts'
 import { failureMisfit } from './failure-misfit.ts'
@@ -11,8 +11,8 @@ import type { PlanRefusal } from './plan-refusal.ts'
  * What the failures of a goal make of its plan, in their order. What one costs another may make use of: a part that
  * comes new is scrap for all of them.
  *
- * @throws {Refusal} `no-such-failure` when a joint or part cannot have it, or what it costs is the body itself
- * @throws {Refusal} `no-way-left` when everything was tried, or is forbidden
+ * @throws {Refusal} `no-such-failure` when a joint or part cannot have it
+ * @throws {Refusal} `no-way-left` when everything was tried or is forbidden, or it costs what carries the rest
  * @source own derivation: docs/methods/plan.md
  */
 export function branchesOf(assembly: Assembly, { replace, failed = [] }: Goal): readonly Branch[] {
@@ -34,13 +34,16 @@ export function branchesOf(assembly: Assembly, { replace, failed = [] }: Goal): 
   for (const { failure, joint, rung, replaced } of branches) {
     const misfit = failureMisfit(assembly, failure, renewed)
     if (misfit) throw noSuch(failure.part ?? failure.joint, misfit)
-    const fixed = replaced.find((id) => assembly.parts[id]!.kind === 'body')
-    if (fixed)
-      throw noSuch(
-        failure.joint,
-        `“${failure.what}” at the ${joint!.called}: that is the body itself, which no plan here renews.`,
-        'Make it safe, write down who was told, and have the body repaired by those who may.',
-      )
+    const whole = replaced.map((id) => assembly.parts[id]!).find(isOfItsOwn)
+    if (whole)
+      throw new Refusal<PlanRefusal>({
+        code: 'no-way-left',
+        at: 'goal.failed',
+        given: whole.id,
+        sentence: `“${failure.what}”${joint ? ` at the ${joint.called}` : ''}: that costs the ${whole.called} itself, a job of its own that no branch plans.`,
+        remedy:
+          'Make it safe to stand, write down who was told, and have it renewed or repaired by those who may.',
+      })
     if (joint && rung === null && climbs(failure))
       throw new Refusal<PlanRefusal>({
         code: 'no-way-left',
@@ -53,6 +56,10 @@ export function branchesOf(assembly: Assembly, { replace, failed = [] }: Goal): 
   }
   return branches
 }
+
+/** What carries everything else, unless something of it wears: it is planned then like any other part. */
+const isOfItsOwn = ({ kind, file }: PartNode) =>
+  kind === 'body' || ((kind === 'sub-frame' || kind === 'axle beam') && !file.wears?.length)
 
 const noSuch = (
   given = '',

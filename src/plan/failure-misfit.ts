@@ -34,7 +34,7 @@ const canHave: Readonly<Record<FailureKind, (joint: JointNode) => boolean>> = {
   'stud spins': ({ kind }) => spinning.includes(kind),
   'split boot': (joint) => tapers.includes(joint.kind) || joint.kind === 'clip',
   'hole not round': ({ kind }) => holed.includes(kind),
-  'damage found': () => true,
+  'damage found': threaded,
   'wrong part in the box': () => false,
 }
 
@@ -47,7 +47,7 @@ const why: Readonly<Record<FailureKind, string>> = {
   'stud spins': 'it has no stud that can turn with its nut',
   'split boot': 'no boot is held there',
   'hole not round': 'no stud or bolt sits in a hole there',
-  'damage found': '',
+  'damage found': 'name the part that is damaged',
   'wrong part in the box': 'a part comes in a box, a joint does not: name the part',
 }
 

@@ -1,4 +1,5 @@
 import type { Addition } from './addition.ts'
+import { agrees } from './agrees.ts'
 import type { Assembly, JointNode, PartNode } from './assembly.ts'
 import type { Choice } from './choice.ts'
 import { dropLinkJoints } from './drop-link-joints.ts'
@@ -61,8 +62,12 @@ function goalNeed(assembly: Assembly, goal: WholeGoal, choice: Choice): readonly
   if (part) return [{ off: [part], why: 'it is replaced' }]
   const mended = goal.off.find((id) => !choice.off.has(id))
   if (mended) return [{ off: [mended], why: 'it is mended off the vehicle' }]
-  const joint = (goal.open ?? []).find((id) => !isUndone(choice, id))
-  return joint ? [{ open: [joint], why: `the ${joints[joint]!.called} is to be opened` }] : null
+  const id = (goal.open ?? []).find((one) => !isUndone(choice, one))
+  if (id === undefined) return null
+  const joint = joints[id]!
+  const why = `the ${joint.called} ${agrees(joint.called, 'is', 'are')} to be opened`
+  // What captures a spring in its strut is undone on the bench, in the compressor.
+  return isCapturing(assembly, joint) ? [{ bench: [id], off: joint.joins, why }] : [{ open: [id], why }]
 }
 
 function accessNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {

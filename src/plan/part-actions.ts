@@ -1,5 +1,6 @@
 import { accessNeeds } from './access-needs.ts'
 import type { Action, Need } from './action.ts'
+import { agrees } from './agrees.ts'
 import type { JointNode, PartNode } from './assembly.ts'
 import { boxNeeds } from './box-actions.ts'
 import { cautionWords as say } from './caution-words.ts'
@@ -10,6 +11,7 @@ import { keys } from './keys.ts'
 import { makeAction } from './make-action.ts'
 import { needsMark } from './needs-mark.ts'
 import { supports } from './supports.ts'
+import { takeOffCautions } from './take-off-cautions.ts'
 import { whereOf } from './where-of.ts'
 import type { Work } from './work.ts'
 
@@ -165,7 +167,7 @@ export function partActions(work: Work, part: PartNode): PartActions {
           ...Object.fromEntries(seatsOf(work, part).map((seat) => [keys.joint(seat.id), 'final'])),
         },
         cautions: kind === 'wheel' ? [say.wheel] : [],
-        why: `the ${called} was taken off`,
+        why: `the ${called} ${agrees(called, 'was', 'were')} taken off`,
       }),
   }
 }
@@ -299,16 +301,5 @@ function looseFit(work: Work, spring: PartNode): readonly Need[] {
       why: 'it goes in slack or captured',
       rule: 'I3' as const,
     },
-  ]
-}
-
-function takeOffCautions(part: PartNode): readonly string[] {
-  return [
-    ...(part.kind === 'caliper' ? [say.hose, say.dust] : []),
-    ...(part.kind === 'wheel' ? [say.jackAlone] : []),
-    ...(part.file.heavy ? [say.heavy] : []),
-    ...('stores' in part.file && part.file.stores === 'gas' ? [say.gas] : []),
-    ...(part.kind === 'spring' ? [say.letDown] : []),
-    ...(part.kind === 'knuckle' ? [say.hose] : []),
   ]
 }
