@@ -1,4 +1,5 @@
 import type { Need } from './action.ts'
+import { agrees } from './agrees.ts'
 import type { JointNode } from './assembly.ts'
 import { jointHabits } from './joint-habits.ts'
 import { keys } from './keys.ts'
@@ -19,7 +20,7 @@ export function accessNeeds(work: Work, joint: JointNode, wheelOn = false): read
   const found: Need[] = []
   const where = whereOf(joint)
   for (const access of joint.file.access ?? []) {
-    const why = access.why ?? `the ${joint.called} is not reached before`
+    const why = access.why ?? `the ${joint.called} ${agrees(joint.called, 'is', 'are')} not reached before`
     if (access.partOff) {
       const part = nodeNamed(assembly.parts, joint, access.partOff)
       if (part && !(wheelOn && part.kind === 'wheel'))

@@ -1,5 +1,6 @@
 import { accessNeeds } from './access-needs.ts'
 import type { Action, Need } from './action.ts'
+import { agrees } from './agrees.ts'
 import type { JointNode } from './assembly.ts'
 import { capturedNeeds } from './captured-needs.ts'
 import { cautionWords as say } from './caution-words.ts'
@@ -136,7 +137,7 @@ export function closingActions(work: Work, joint: JointNode): ClosingActions {
           ...(habit.taper ? ['Taper and hole clean and dry.'] : []),
           ...(joint.kind === 'wheel nuts' ? [say.wheel] : []),
         ],
-        why: `the ${called} was undone`,
+        why: `the ${called} ${agrees(called, 'was', 'were')} undone`,
       }),
     final: (route) =>
       makeAction({

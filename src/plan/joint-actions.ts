@@ -1,5 +1,6 @@
 import { accessNeeds } from './access-needs.ts'
 import type { Action, Need } from './action.ts'
+import { agrees } from './agrees.ts'
 import type { JointNode } from './assembly.ts'
 import { boxNeeds } from './box-actions.ts'
 import { byRung } from './by-rung.ts'
@@ -103,7 +104,7 @@ export function undoingActions(work: Work, joint: JointNode): UndoingActions {
         cautions: bodySideToo(work, joint)
           ? ['The part goes, and its mark with it: mark the body side too.']
           : [],
-        why: `so that the ${called} goes back as it was`,
+        why: `so that the ${called} ${agrees(called, 'goes back as it was', 'go back as they were')}`,
       }),
     crack: () =>
       byRung(

@@ -1,4 +1,5 @@
 import type { Action } from './action.ts'
+import { agrees } from './agrees.ts'
 import type { Assembly } from './assembly.ts'
 import { changeMinutes } from './change-minutes.ts'
 import { factOf } from './fact-of.ts'
@@ -95,7 +96,7 @@ function faultsOf(moment: Moment): readonly Omit<OrderFault, 'at' | 'action'>[] 
     if (need.is.includes(is) || (need.rule && faults.some(({ rule }) => rule === need.rule))) continue
     faults.push({
       rule: need.rule ?? 'not yet',
-      would: `It cannot be done yet: ${keyWords(assembly, need.key)} is ${is}.`,
+      would: `It cannot be done yet: ${keyWords(assembly, need.key)} ${agrees(keyWords(assembly, need.key), 'is', 'are')} ${is}.`,
       instead: `First ${need.is.join(' or ')}: ${need.why}.`,
     })
   }
@@ -103,7 +104,7 @@ function faultsOf(moment: Moment): readonly Omit<OrderFault, 'at' | 'action'>[] 
   if (loose)
     faults.push({
       rule: 'not yet',
-      would: `The ${loose.called} was put back and nothing holds it: it falls out meanwhile.`,
+      would: `The ${loose.called} ${agrees(loose.called, 'was', 'were')} put back, held by nothing: it falls out meanwhile.`,
       instead: `Undo the rest of its corner first, or fasten the ${loose.called}.`,
     })
   return faults

@@ -1,4 +1,5 @@
 import type { Addition } from './addition.ts'
+import { agrees } from './agrees.ts'
 import type { Assembly } from './assembly.ts'
 import type { Choice } from './choice.ts'
 import { dropLinkJoints } from './drop-link-joints.ts'
@@ -25,7 +26,7 @@ export function rideNeed(assembly: Assembly, choice: Choice): readonly Addition[
       return [
         {
           raised: where,
-          why: `the ${joint.called} is final at ride height and not reached with the wheel on`,
+          why: `the ${joint.called} ${agrees(joint.called, 'is', 'are')} final at ride height and not reached with the wheel on`,
         },
       ]
   }

@@ -1,3 +1,4 @@
+import { agrees } from '../agrees.ts'
 import type { HoldNode } from '../assembly.ts'
 import { keys } from '../keys.ts'
 import { supports } from '../supports.ts'
@@ -79,7 +80,7 @@ function jackStands(moment: Moment): Broken | null {
   const open = hold.jackPath.find((joint) => !looks.holds(moment, joint))
   if (open)
     return broken(
-      `The ${moment.assembly.joints[open]!.called} is open: the arm has nothing to turn about and slides off the jack.`,
+      `The ${isOpen(moment, open)}: the arm has nothing to turn about and slides off the jack.`,
       'Run the pivots of the arm up first.',
     )
   return null
@@ -91,8 +92,13 @@ function lowering(moment: Moment): Broken | null {
   const open = hold.jackPath.find((joint) => !looks.holds(moment, joint))
   return open
     ? broken(
-        `The ${moment.assembly.joints[open]!.called} is open: the arm slides off the jack as it goes down.`,
+        `The ${isOpen(moment, open)}: the arm slides off the jack as it goes down.`,
         'Run the pivots of the arm up before the jack is moved.',
       )
     : null
+}
+
+function isOpen({ assembly }: Moment, joint: string): string {
+  const { called } = assembly.joints[joint]!
+  return `${called} ${agrees(called, 'is', 'are')} open`
 }

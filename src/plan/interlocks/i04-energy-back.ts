@@ -1,4 +1,5 @@
 import type { Verb } from '../action.ts'
+import { agrees } from '../agrees.ts'
 import { keys } from '../keys.ts'
 import { looks } from './looks.ts'
 import type { Interlock } from './moment.ts'
@@ -50,7 +51,7 @@ export const energyBack: Interlock = (moment) => {
     if (loose)
       return {
         rule: 'I4',
-        would: `The ${assembly.joints[loose]!.called} is not run up: nothing keeps the ${hold.called} in once it is loaded.`,
+        would: `The ${assembly.joints[loose]!.called} ${agrees(assembly.joints[loose]!.called, 'is', 'are')} not run up: nothing keeps the ${hold.called} in once it is loaded.`,
         instead: 'Run the whole retaining set up first, tapers seated and nuts on.',
       }
   }

@@ -1,3 +1,4 @@
+import { agrees } from '../agrees.ts'
 import { flexibleParts } from '../flexible-parts.ts'
 import { jointsOf } from '../joints-of.ts'
 import { keys } from '../keys.ts'
@@ -60,7 +61,7 @@ export const hoseAndLead: Interlock = (moment) => {
     if (loose)
       return {
         rule: 'I6',
-        would: `The ${loose.called} is open: the knuckle would hang on the ${hose.called}.`,
+        would: `The ${loose.called} ${agrees(loose.called, 'is', 'are')} open: the knuckle would hang on the ${hose.called}.`,
         instead: 'Run up what locates the knuckle first, then fix hose and lead.',
       }
   }

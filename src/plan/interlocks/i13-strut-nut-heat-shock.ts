@@ -1,3 +1,4 @@
+import { agrees } from '../agrees.ts'
 import { keys } from '../keys.ts'
 import { looks } from './looks.ts'
 import type { Broken, Interlock, Moment } from './moment.ts'
@@ -55,7 +56,7 @@ function struck(moment: Moment): Broken | null {
     return broken('An aluminium boss cracks under the hammer.', 'Press it apart with the separator.')
   if (!scrap)
     return broken(
-      `The ${joint.called} is used again: the blow ruins taper and ball joint of the ${assembly.parts[joint.joins[0]]!.called}.`,
+      `The ${joint.called} ${agrees(joint.called, 'is', 'are')} used again: the blow ruins taper and ball joint of the ${assembly.parts[joint.joins[0]]!.called}.`,
       'Press it apart with the separator.',
     )
   return null

@@ -1,3 +1,4 @@
+import { agrees } from '../agrees.ts'
 import { jointsOf } from '../joints-of.ts'
 import { keys } from '../keys.ts'
 import { supports } from '../supports.ts'
@@ -45,7 +46,7 @@ export const wheelBearing: Interlock = (moment) => {
       )
     if (loose)
       return broken(
-        `The ${loose.called} is not final: weight on the wheel bearing spreads and ruins it.`,
+        `The ${loose.called} ${agrees(loose.called, 'is', 'are')} not final: weight on the wheel bearing spreads and ruins it.`,
         'Make it final first, the brake held.',
       )
   }

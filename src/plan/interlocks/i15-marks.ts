@@ -1,3 +1,4 @@
+import { agrees } from '../agrees.ts'
 import { keys } from '../keys.ts'
 import { needsMark } from '../needs-mark.ts'
 import { looks } from './looks.ts'
@@ -18,7 +19,7 @@ export const marks: Interlock = (moment) => {
     if (mark === 'not recorded')
       return {
         rule: 'I15',
-        would: `How the ${joint.called} was found is lost.`,
+        would: `How the ${joint.called} ${agrees(joint.called, 'was', 'were')} found is lost.`,
         instead: 'Record its mark first: which way round, where it points, how much thread.',
       }
     if (mark !== 'recorded, body side too' && joint.joins.some((part) => renewed.has(part)))
@@ -36,7 +37,11 @@ export const marks: Interlock = (moment) => {
         looks.value(moment, keys.mark(one.id)) === 'not recorded',
     )
     return lost
-      ? { rule: 'I15', would: `How the ${lost.called} was found is lost.`, instead: 'Record its mark first.' }
+      ? {
+          rule: 'I15',
+          would: `How the ${lost.called} ${agrees(lost.called, 'was', 'were')} found is lost.`,
+          instead: 'Record its mark first.',
+        }
       : null
   }
   if (action.verb !== 'set camber and caster' && action.verb !== 'set toe') return null
@@ -54,7 +59,7 @@ export const marks: Interlock = (moment) => {
   return unmarked
     ? {
         rule: 'I15',
-        would: `How the ${unmarked.called} was found is lost with the first move.`,
+        would: `How the ${unmarked.called} ${agrees(unmarked.called, 'was', 'were')} found is lost with the first move.`,
         instead: 'Record its mark first.',
       }
     : null

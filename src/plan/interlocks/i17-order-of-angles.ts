@@ -1,3 +1,4 @@
+import { agrees } from '../agrees.ts'
 import { keys } from '../keys.ts'
 import { looks } from './looks.ts'
 import type { Broken, Interlock, Moment } from './moment.ts'
@@ -81,11 +82,11 @@ function reading(moment: Moment, axle: string): Broken | null {
   if (!open) return null
   return proving
     ? broken(
-        `The ${open.called} is not final: what is read now is not what drives away.`,
+        `The ${open.called} ${agrees(open.called, 'is', 'are')} not final: what is read now is not what drives away.`,
         'Make every joint final, then take the proving reading.',
       )
     : broken(
-        `The ${open.called} is not final and moves with the angles.`,
+        `The ${open.called} ${agrees(open.called, 'is not final and moves', 'are not final and move')} with the angles.`,
         'Make all joints final but those of the adjusters, which are nipped up.',
       )
 }

@@ -1,3 +1,4 @@
+import { agrees } from '../agrees.ts'
 import { keys } from '../keys.ts'
 import { looks } from './looks.ts'
 import type { Interlock } from './moment.ts'
@@ -16,7 +17,7 @@ export const lamp: Interlock = (moment) => {
     return early
       ? {
           rule: 'I19',
-          would: `The ${early.called} is not home yet: the lamp says nothing of how it will be.`,
+          would: `The ${early.called} ${agrees(early.called, 'is', 'are')} not home yet: the lamp says nothing of how it will be.`,
           instead: 'Put every lead back first, then look at the lamp.',
         }
       : null
@@ -30,7 +31,7 @@ export const lamp: Interlock = (moment) => {
     if (open)
       return {
         rule: 'I19',
-        would: `The ${open.called} is still open: a lamp comes on, or a brake system is dead without one.`,
+        would: `The ${open.called} ${agrees(open.called, 'is', 'are')} still open: a lamp comes on, or a brake system is dead without one.`,
         instead: 'Put it back, then look at the lamp.',
       }
     if (part.kind === 'lead' && looks.value(moment, keys.lamp(part.id)) === 'to look at')

@@ -1,3 +1,4 @@
+import { agrees } from '../agrees.ts'
 import { hasPin } from '../has-pin.ts'
 import { keys } from '../keys.ts'
 import { looks } from './looks.ts'
@@ -19,7 +20,7 @@ export const beforeRoadTest: Interlock = (moment) => {
       .find(({ id }) => !['closed', 'final', 'checked'].includes(looks.value(moment, keys.joint(id))))
     return early
       ? broken(
-          `The ${early.called} is not final: what is clear now may not be.`,
+          `The ${early.called} ${agrees(early.called, 'is', 'are')} not final: what is clear now may not be.`,
           'Make every joint final, then look lock to lock.',
         )
       : null
@@ -29,7 +30,7 @@ export const beforeRoadTest: Interlock = (moment) => {
     const is = looks.value(moment, keys.joint(joint.id))
     if (!['closed', 'final', 'checked'].includes(is))
       return broken(
-        `The ${joint.called} is ${is}, not final: it comes apart on the road.`,
+        `The ${joint.called} ${agrees(joint.called, 'is', 'are')} ${is}, not final: loose on the road.`,
         'Make it final first.',
       )
     if (hasPin(joint) && looks.value(moment, keys.pin(joint.id)) === 'out')
