@@ -1,5 +1,5 @@
 import type { ExaminedWheel } from '../../../src/findings/index.ts'
-import type { ReadingName, Side } from '../../../src/linkage/index.ts'
+import type { Point, ReadingName, Side } from '../../../src/linkage/index.ts'
 import { type AxleState, sides, type TrueAxle, type WheelInBody, wheelsInBody } from './true-axle.ts'
 
 /** The four springs, in this order everywhere. */
@@ -31,8 +31,13 @@ export interface TrueReadings {
   readonly setBack: number
 }
 
-const track = 1.5
-const wheelbase = 2.65
+/** Of a vehicle whose other axle is not looked at, m. */
+const usualWheelbase = 2.65
+const centreOf = ({ drawn }: TrueAxle): Point =>
+  'layout' in drawn ? drawn.wheelCentre : drawn.left.wheelCentre
+const wheelbaseOf = (axles: readonly TrueAxle[]): number =>
+  axles.length === 2 ? Math.abs(centreOf(axles[0]!)[0] - centreOf(axles[1]!)[0]) : usualWheelbase
+
 /** A body with four like springs on a flat floor: it can lift, pitch and roll, so only a warp of the springs' lengths is lost. */
 const warp: Readonly<Record<ExaminedWheel, number>> = {
   'front left': 0.5,
@@ -55,6 +60,7 @@ export function readingsOf({ axles, states, springs, misread }: TrueVehicle): Tr
   const angles: Partial<Record<ReadingName, number>> = {}
   const ends = (pick: Readonly<Record<ExaminedWheel, number>>, end: 'front' | 'rear'): number =>
     (pick[`${end} left`] + pick[`${end} right`]) / 2
+  const wheelbase = wheelbaseOf(axles)
   // nose down, by the springs; nose up, by the pads
   const pitch = (ends(heights, 'front') - ends(heights, 'rear')) / wheelbase
   const floorPitch = (ends(misread.pads, 'front') - ends(misread.pads, 'rear')) / wheelbase
@@ -63,6 +69,7 @@ export function readingsOf({ axles, states, springs, misread }: TrueVehicle): Tr
     const { end } = axle
     const travel = { left: heights[`${end} left`], right: heights[`${end} right`] }
     const both = wheelsInBody(axle, states[i]!, { travel, steer: 0 })
+    const track = 2 * centreOf(axle)[1]
     const lean = (travel.left - travel.right) / track
     const floor = (misread.pads[`${end} left`] - misread.pads[`${end} right`]) / track
     for (const side of sides) {
