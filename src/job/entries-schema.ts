@@ -2,6 +2,7 @@ import * as z from 'zod'
 import { nameText, typedClock, typedLength, typedPressure, words } from '../corner/index.ts'
 import { arrivalData } from './arrival-schema.ts'
 import { handoverData } from './handover-schema.ts'
+import { measuredData } from './measured-schema.ts'
 import { playData, readingData, rideHeightData } from './reading-schema.ts'
 import { earlierEntry } from './refers-schema.ts'
 import { typedSetting } from './setting-schema.ts'
@@ -71,6 +72,7 @@ export const entryData = {
   floor: z.strictObject({ bay: words }),
   'as found': asFound,
   play: playData,
+  measured: measuredData,
   round,
   reading: readingData,
   moved,

@@ -8,6 +8,7 @@ import type { Told } from './told.ts'
  */
 export const gathered = {
   tyre: 'tyres',
+  measured: 'measured',
   'road test': 'roadTests',
   'hand check': 'handChecks',
   mark: 'marks',

@@ -123,6 +123,22 @@ function cornerProblems(state: JobState, { front, rear }: Beside): readonly Prob
           ),
         )
     }
+  for (const fact of state.measured) {
+    const corner = cornerOf(fact.wheel)
+    const names: Readonly<Record<string, unknown>> = { ...fact }
+    for (const member of ['point', 'from', 'to'] as const) {
+      const name = names[member]
+      if (corner && typeof name === 'string' && !Object.hasOwn(corner.points, name))
+        found.push(
+          lacks(
+            `entries[${fact.entry}].data.${member}`,
+            `The corner model "${corner.name}" has no point`,
+            name,
+            Object.keys(corner.points),
+          ),
+        )
+    }
+  }
   for (const setting of state.settings) {
     const corner = cornerOf(setting.wheel)
     const adjuster =

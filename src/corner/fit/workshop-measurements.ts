@@ -14,6 +14,7 @@ import { offsetOf } from './offset-of.ts'
 import { otherWheelTurned } from './other-wheel-turned.ts'
 import { slopeOf } from './slope-of.ts'
 import { unknownsOf } from './unknowns.ts'
+import { usualMeasuring as usual } from './usual-measuring.ts'
 
 /** Something that a workshop can measure, how well, and how long it takes. @source definition */
 export interface WorkshopMeasurement {
@@ -22,21 +23,6 @@ export interface WorkshopMeasurement {
   readonly spread: number
   readonly minutes: number
 }
-
-const degree = Math.PI / 180
-/** Standard uncertainties with the usual kit, and minutes. Own choice, after common practice. */
-const usual = {
-  tape: { spread: 0.0015, minutes: 2 },
-  across: { spread: 0.003, minutes: 4 },
-  rule: { spread: 0.0015, minutes: 1 },
-  slope: { spread: 0.15 * degree, minutes: 2 },
-  camber: { spread: 0.06 * degree, minutes: 4 },
-  toe: { spread: 0.04 * degree, minutes: 6 },
-  axis: { spread: 0.2 * degree, minutes: 10 },
-  change: { spread: 0.05 * degree, minutes: 8 },
-  lock: { spread: 0.2 * degree, minutes: 8 },
-  moved: { spread: 0.05 * degree, minutes: 15 },
-} as const
 
 /** A pair of points further apart is not measured with a tape in one go, m. */
 const longest = 0.9

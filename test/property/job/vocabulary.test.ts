@@ -250,6 +250,20 @@ test('JO11 what the new entries name must stand in the files beside the job', ()
   if (!front.ok || !kit.ok) throw new Error('a demo file is not read')
   const beside = { front: front.value, kit: kit.value }
   expect(jobAgainst(read(whole), beside)).toEqual([])
+  const point = entry('measured', {
+    what: 'slope',
+    wheel: 'front right',
+    from: 'tie-iner',
+    to: 'tie-outer',
+    readings: ['-3.1°'],
+  })
+  expect(jobAgainst(read(file([point])), beside)).toEqual([
+    {
+      field: 'entries[0].data.from',
+      wrong: `The corner model "${front.value.name}" has no point "tie-iner".`,
+      right: '"tie-inner", if that is meant',
+    },
+  ])
   const at = { wheel: 'front left', hand: 'T' }
   const wrong = read(
     file([
