@@ -3,6 +3,7 @@ import manifest from '../../package.json' with { type: 'json' }
 import { Refusal } from '../quantity/index.ts'
 import { boltsCommand } from './commands/bolts-command.ts'
 import { checkCommand } from './commands/check-command.ts'
+import { fitCommand } from './commands/fit-command.ts'
 import { type LayoutsOptions, layoutsCommand } from './commands/layouts-command.ts'
 import { type PlanCommandOptions, planCommand } from './commands/plan-command.ts'
 import { planHelp } from './commands/plan-help.ts'
@@ -59,6 +60,11 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
   onJob('moves', 'how far to turn each adjuster, which way, and the chance to land inside', movesCommand)
   onJob('bolts', 'the bolt book: every joint, what is still open first and why', boltsCommand)
   onJob('clamp', 'how far to raise the arm before its bush bolts are final', clampCommand)
+  onJob(
+    'fit',
+    'the corner model fitted to what was measured: points, what moves do, what to measure next',
+    fitCommand,
+  )
 
   program
     .command('plan JOB')
@@ -66,6 +72,10 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
     .option('--with <FILE...>', 'corner, spec or kit files to use before those beside the job')
     .option('--replace <ID...>', 'parts that come new; otherwise those that the log says are replaced')
     .option('--open <ID...>', 'joints that are opened')
+    .option(
+      '--failed <WHAT...>',
+      'what went wrong, "JOINT: rounded head"; what was tried in vain after a comma: "JOINT: seized sleeve, soak, puller"',
+    )
     .option('--support <WHAT>', 'lift or stands; otherwise a lift where the kit has one')
     .option('--search <HOW>', 'how long an order is looked for: quick, usual or long', 'usual')
     .option('--judge <ORDER>', 'a file with an order of your own: every rule that it breaks, and its cost')

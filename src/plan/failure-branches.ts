@@ -34,7 +34,10 @@ export function branchesOf(assembly: Assembly, { replace, failed = [] }: Goal): 
   for (const { failure, joint, rung, replaced } of branches) {
     const misfit = failureMisfit(assembly, failure, renewed)
     if (misfit) throw noSuch(failure.part ?? failure.joint, misfit)
-    const whole = replaced.map((id) => assembly.parts[id]!).find(isOfItsOwn)
+    const carriers = joint?.joins.map((id) => assembly.parts[id]!) ?? []
+    const whole =
+      replaced.map((id) => assembly.parts[id]!).find(isOfItsOwn) ??
+      (carriers.every(isOfItsOwn) ? carriers.find(({ kind }) => kind !== 'body') : undefined)
     if (whole)
       throw new Refusal<PlanRefusal>({
         code: 'no-way-left',

@@ -8,6 +8,7 @@ import { isStrutSpring } from './is-strut-spring.ts'
 import { joinedOnBench } from './joined-on-bench.ts'
 import { jointsOf } from './joints-of.ts'
 import { keys } from './keys.ts'
+import { looseFitNeeds } from './loose-fit-needs.ts'
 import { makeAction } from './make-action.ts'
 import { needsMark } from './needs-mark.ts'
 import { supports } from './supports.ts'
@@ -116,9 +117,12 @@ export function partActions(work: Work, part: PartNode): PartActions {
             : {}),
           ...(kind === 'caliper' && !isHung ? { [keys.pedal]: 'to pump' } : {}),
           ...wheelEffects,
-          ...(part.file.heavy ? { [keys.tail]: 'none' } : {}),
+          ...(piece.some(({ file }) => file.heavy) ? { [keys.tail]: 'none' } : {}),
         },
-        cautions: takeOffCautions(part),
+        cautions: takeOffCautions(
+          part,
+          hold !== undefined && !isStrutSpring(assembly, hold) && work.standIns[id] === 'spring compressor',
+        ),
         why,
       }),
     fit: (piece) =>
@@ -157,7 +161,7 @@ export function partActions(work: Work, part: PartNode): PartActions {
           ...(kind === 'wheel'
             ? [{ key: keys.arm(where), is: ['free'], why: 'the jack is away', custom: true } as const]
             : []),
-          ...(hold?.loose && !isStrutSpring(assembly, hold) ? looseFit(work, part) : []),
+          ...(hold?.loose && !isStrutSpring(assembly, hold) ? looseFitNeeds(work, part) : []),
           ...seatsOf(work, part).flatMap((seat) => seatNeeds(work, seat, 'in')),
         ],
         effects: {
@@ -218,7 +222,9 @@ function takeOffNeeds(work: Work, part: PartNode, piece: readonly PartNode[]): r
           } as const,
         ]
       : []),
-    ...(part.file.heavy ? [{ key: keys.tail, is: ['set'], why: say.heavy, rule: 'I1' } as const] : []),
+    ...(piece.some(({ file }) => file.heavy)
+      ? [{ key: keys.tail, is: ['set'], why: say.heavy, rule: 'I1' } as const]
+      : []),
     ...(hold?.loose && !isStrutSpring(work.assembly, hold)
       ? [
           {
@@ -275,31 +281,3 @@ const behindIt = (work: Work, caliper: PartNode): readonly Need[] =>
       is: ['fitted', 'new'],
       why: `it goes over the ${part.called}`,
     }))
-
-/** A coil goes in while its arm is down and what it stands between is there. */
-function looseFit(work: Work, spring: PartNode): readonly Need[] {
-  const { assembly } = work
-  const ends: readonly string[] = spring.file.kind === 'spring' ? spring.file.between : []
-  const stands = jointsOf(assembly, spring.id)
-    .flatMap(({ joins }) => joins)
-    .filter((part) => part !== spring.id && ends.includes(assembly.parts[part]!.name))
-  return [
-    ...(work.standIns[spring.id] === 'jack under the arm' ? assembly.holds[spring.id]!.jackPath : [])
-      .filter((joint) => work.open.has(joint))
-      .map((joint) => ({
-        key: keys.joint(joint),
-        is: ['run up', 'final', 'checked'],
-        why: 'its arm hangs on its pivots again',
-        custom: true as const,
-      })),
-    ...stands
-      .filter((part) => assembly.parts[part]!.kind !== 'body')
-      .map((part) => ({ key: keys.part(part), is: ['fitted', 'new'], why: 'it stands on it' })),
-    {
-      key: keys.energy(spring.id),
-      is: ['let down', 'in the compressor'],
-      why: 'it goes in slack or captured',
-      rule: 'I3' as const,
-    },
-  ]
-}

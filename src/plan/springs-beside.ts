@@ -1,4 +1,4 @@
-import type { Assembly, HoldNode, JointNode, StandIn } from './assembly.ts'
+import type { Assembly, HoldNode, JointNode, PartNode, StandIn } from './assembly.ts'
 import { isStrutSpring } from './is-strut-spring.ts'
 import { jointsOf } from './joints-of.ts'
 
@@ -26,12 +26,7 @@ export function springsBeside(assembly: Assembly, joint: JointNode): readonly Sp
     )
     .map((hold) => ({
       hold,
-      letDownBy: hold.standIns.filter(
-        (kind) =>
-          kind !== 'jack under the arm' ||
-          !hold.joints.includes(joint.id) ||
-          hold.jackPath.includes(joint.id),
-      ),
+      letDownBy: hold.standIns.filter((kind) => !isInTheWay(assembly, joint, hold, kind)),
     }))
 }
 
@@ -39,4 +34,14 @@ function isUnder(assembly: Assembly, part: string, spring: string): boolean {
   const { kind } = assembly.parts[part]!
   if (kind === 'body' || kind === 'sub-frame') return false
   return jointsOf(assembly, spring).some(({ joins }) => joins.includes(part))
+}
+
+const early: readonly PartNode['kind'][] = ['hose', 'lead', 'height-sensor rod', 'drop link']
+
+/** What the arm or the axle hangs on, or must be free of before it goes down; one jack lowers no whole axle. */
+function isInTheWay(assembly: Assembly, joint: JointNode, hold: HoldNode, standIn: StandIn): boolean {
+  if (standIn !== 'jack under the arm' && standIn !== 'axle on stands') return false
+  if (joint.joins.some((id) => early.includes(assembly.parts[id]!.kind))) return true
+  if (standIn === 'axle on stands') return false
+  return joint.side === null || (hold.joints.includes(joint.id) && !hold.jackPath.includes(joint.id))
 }

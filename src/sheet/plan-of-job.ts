@@ -3,6 +3,7 @@ import {
   type Action,
   type Assembly,
   assemblyOf,
+  type Failure,
   type Goal,
   judgeOrder,
   type Plan,
@@ -11,6 +12,7 @@ import {
 } from '../plan/index.ts'
 import { Refusal } from '../quantity/index.ts'
 import { planCorner } from './plan-corner.ts'
+import { failuresOfJob } from './plan-failures-of-job.ts'
 import { goalOfJob } from './plan-goal-of-job.ts'
 import type { SheetSources } from './sources.ts'
 
@@ -32,6 +34,8 @@ export interface PlanOfJob {
 export interface PlanOfJobOptions extends PlanOptions {
   /** What is replaced and opened, by the assembly's ids; by default what the log says is replaced. */
   readonly goal?: Goal | undefined
+  /** What went wrong, besides what the log says and is not put right. */
+  readonly failed?: readonly Failure[] | undefined
 }
 
 /**
@@ -43,7 +47,7 @@ export interface PlanOfJobOptions extends PlanOptions {
  * @source own derivation: docs/methods/plan.md
  */
 export function planOfJob(sources: SheetSources, options: PlanOfJobOptions = {}): PlanOfJob {
-  const { goal: given, ...how } = options
+  const { goal: given, failed, ...how } = options
   const troubles: string[] = []
   const nothing = { assembly: null, goal: null, plan: null, actions: {}, minutes: 0, values: {} }
   const tell = (error: unknown) => {
@@ -64,7 +68,9 @@ export function planOfJob(sources: SheetSources, options: PlanOfJobOptions = {})
   const state = foldJob(sources.job.entries)
   const said = given ? { goal: given, troubles: [] } : goalOfJob(assembly, state)
   troubles.push(...said.troubles)
-  const { goal } = said
+  const failures = failuresOfJob(assembly, state, said.goal?.replace ?? [])
+  troubles.push(...failures.troubles)
+  const goal = withFailures(said.goal, failures.failed, failed)
   if (goal === null) {
     troubles.push(
       `The log names no part that was renewed or agreed to be. Choose what is to be replaced, by its id: “${example(assembly)}”.`,
@@ -87,6 +93,18 @@ export function planOfJob(sources: SheetSources, options: PlanOfJobOptions = {})
     tell(error)
     return { ...nothing, assembly, goal: null, troubles }
   }
+}
+
+/** What was named stands above what the log says of the same joint or part. */
+function withFailures(
+  goal: Goal | null,
+  logged: readonly Failure[],
+  named: readonly Failure[] = goal?.failed ?? [],
+): Goal | null {
+  const isNamed = ({ what, joint, part }: Failure) =>
+    named.some((one) => one.what === what && one.joint === joint && one.part === part)
+  const failed = [...logged.filter((one) => !isNamed(one)), ...named]
+  return failed.length > 0 ? { replace: [], ...goal, failed } : goal
 }
 
 /** A part that wears, to show how one is named. */

@@ -2,6 +2,7 @@ import { foldJob } from '../job/index.ts'
 import { type Action, judgeOrder, type Plan, type PlanLine, totalMinutes } from '../plan/index.ts'
 import { planAlternatives } from './plan-alternatives.ts'
 import { planBands } from './plan-bands.ts'
+import { planBranches } from './plan-branches.ts'
 import { planChoices } from './plan-choices.ts'
 import { planConsequences } from './plan-consequences.ts'
 import { planLine } from './plan-line.ts'
@@ -51,11 +52,13 @@ export function planSheetFrom(sources: SheetSources, options: PlanSheetOptions =
     }),
   }))
   const { tools, places, sides, axles } = judged.minutes
+  const branches = planBranches(assembly, goal)
   return {
     title,
     goal: [
       ...goal.replace.map((id) => assembly.parts[id]!.called),
       ...(goal.open ?? []).map((id) => assembly.joints[id]!.called),
+      ...branches.map(({ because }) => because),
     ],
     choices: planChoices(assembly, goal),
     bands,
@@ -73,6 +76,7 @@ export function planSheetFrom(sources: SheetSources, options: PlanSheetOptions =
     ].filter(({ items }) => items.length > 0),
     missing: planMissing(plan.missing),
     consequences: planConsequences(assembly, plan.consequences),
+    branches,
     alternatives: planAlternatives(plan),
     cautions,
     troubles: [...troubles, ...(byHand?.troubles ?? [])],
@@ -96,6 +100,7 @@ const empty: Omit<PlanSheet, 'title'> = {
   shopping: [],
   missing: [],
   consequences: [],
+  branches: [],
   alternatives: [],
   cautions: [],
   troubles: [],

@@ -14,6 +14,8 @@ export interface PlanSheetLine {
   readonly words: string
   /** Its letter on the drawing; null where it has none. */
   readonly letter: string | null
+  /** "front left"; null for what belongs to no wheel. */
+  readonly wheel: string | null
   /** "24 mm spanner"; empty when the hands do. */
   readonly tool: string
   /** "180 N·m to 200 N·m, dry, at ride height": from the workshop's sheet; empty where no value belongs to it. */
@@ -68,6 +70,8 @@ export interface PlanSheet {
   readonly missing: readonly string[]
   /** What the work obliges to afterwards. */
   readonly consequences: readonly { readonly words: string; readonly because: string }[]
+  /** What failed, and what the plan does about it. */
+  readonly branches: readonly { readonly words: string; readonly because: string }[]
   /** Ways that nearly won, with what they would cost more. */
   readonly alternatives: readonly string[]
   readonly cautions: readonly string[]

@@ -7,6 +7,7 @@ import { writeTextFile } from '../files/write-text-file.ts'
 import { planHtml } from '../html/plan-html.ts'
 import { plainText } from '../text/plain-text.ts'
 import { planText } from '../text/plan-text.ts'
+import { planFailures } from './plan-failures.ts'
 import { planIds } from './plan-ids.ts'
 
 /** Options of `axlewright plan`. */
@@ -14,6 +15,7 @@ export interface PlanCommandOptions {
   readonly with?: readonly string[]
   readonly replace?: readonly string[]
   readonly open?: readonly string[]
+  readonly failed?: readonly string[]
   readonly judge?: string
   readonly html?: string
   readonly json?: boolean
@@ -31,7 +33,11 @@ const budgets = { quick: 1e6, usual: 5e6, long: 1e8 } as const
 export function planCommand(path: string, options: PlanCommandOptions): Outcome {
   const sources = readSources(path, options.with ?? [])
   const order = options.judge === undefined ? undefined : readOrder(options.judge)
-  const sheet = planSheetFrom(sources, { ...howOf(options), goal: goalOf(sources, options), order })
+  const sheet = planSheetFrom(sources, {
+    ...howOf(options),
+    ...askedOf(sources, options),
+    order,
+  })
   if (sheet.bands.length === 0) throw new BadInput(nothingPlanned(sheet))
   const code = sheet.brokenLines > 0 || sheet.troubles.length > 0 ? 1 : 0
   if (options.html !== undefined) {
@@ -45,7 +51,7 @@ export function planCommand(path: string, options: PlanCommandOptions): Outcome 
   return { out: options.plain ? plainText(text) : text, code }
 }
 
-function howOf({ support, search = 'usual' }: PlanCommandOptions): Omit<PlanOfJobOptions, 'goal'> {
+function howOf({ support, search = 'usual' }: PlanCommandOptions): Omit<PlanOfJobOptions, 'goal' | 'failed'> {
   const wrong: string[] = []
   const carrier = support === 'stands' ? 'jack and stands' : support
   if (carrier !== undefined && carrier !== 'jack and stands' && carrier !== 'lift')
@@ -60,13 +66,19 @@ function howOf({ support, search = 'usual' }: PlanCommandOptions): Omit<PlanOfJo
 }
 
 /** What was named on the command line; undefined leaves it to the log. */
-function goalOf(
+function askedOf(
   { corners: { front, rear } }: SheetSources,
-  { replace = [], open = [] }: PlanCommandOptions,
-): PlanOfJobOptions['goal'] {
-  if (replace.length + open.length === 0) return undefined
-  const { parts, joints } = assemblyOf(rear ? [front, rear] : [front])
-  return { replace: planIds(parts, replace, 'part'), open: planIds(joints, open, 'joint') }
+  { replace = [], open = [], failed = [] }: PlanCommandOptions,
+): Pick<PlanOfJobOptions, 'goal' | 'failed'> {
+  if (replace.length + open.length + failed.length === 0) return {}
+  const assembly = assemblyOf(rear ? [front, rear] : [front])
+  const { parts, joints } = assembly
+  return {
+    ...(replace.length + open.length > 0
+      ? { goal: { replace: planIds(parts, replace, 'part'), open: planIds(joints, open, 'joint') } }
+      : {}),
+    ...(failed.length > 0 ? { failed: planFailures(assembly, failed) } : {}),
+  }
 }
 
 const nothingPlanned = ({ troubles, choices }: PlanSheet): readonly string[] => [

@@ -4,6 +4,9 @@ Examples, on the demo (all values in it are invented):
   axlewright plan examples/port-unit-07/port-unit-07.job.json
   axlewright plan examples/port-unit-12/port-unit-12.job.json --replace "front left strut"
   axlewright plan examples/port-unit-12/port-unit-12.job.json --html plan.html
+When something does not come undone:
+  axlewright plan examples/port-unit-07/port-unit-07.job.json --failed "front left lower-ball-joint: taper will not part"
+  axlewright plan examples/port-unit-07/port-unit-07.job.json --failed "front right lower-front-bolt: seized sleeve, soak, impact"
 An order of your own:
   axlewright plan examples/port-unit-12/port-unit-12.job.json --ids > order.txt
   (move lines of order.txt)

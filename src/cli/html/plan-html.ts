@@ -28,6 +28,7 @@ export function planHtml(sheet: PlanSheet): string {
 <h1>${htmlText(capital(goal.join(', ')))}</h1>
 <p>${htmlText(capital(sheet.time))}. ${htmlText(sheet.proof)}</p>
 ${troubles.length > 0 ? `<ul class="stop">${troubles.map((one) => `<li>${htmlText(one)}</li>`).join('')}</ul>` : ''}
+${part('What failed', 'mind', sheet.branches.map(({ words, because }) => `<li>${htmlText(`${capital(because)}. ${words}`)}</li>`).join(''))}
 <ul class="mind">${sheet.cautions.map((one) => `<li>${htmlText(one)}</li>`).join('')}</ul>
 ${part('Before anything is undone', 'have', [...shopping, ...missing].join(''))}
 ${tables.join('\n')}

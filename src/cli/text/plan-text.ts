@@ -28,6 +28,10 @@ export function planText(sheet: PlanSheet, { why = false } = {}): string {
       ...sheet.shopping.flatMap(({ heading: kind, items }) => items.map((item) => `□ ${kind}: ${item}`)),
       ...sheet.missing.map((missing) => `□ ${missing}`),
     ]),
+    ...section(
+      'What failed',
+      sheet.branches.map(({ words, because }) => `${capital(because)}. ${words}`),
+    ),
     heading('Cautions'),
     ...sheet.cautions.map((caution) => paragraph(`! ${caution}`, '', width)),
     ...bands.map(({ station, lines }, at) =>
