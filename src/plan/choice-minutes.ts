@@ -4,6 +4,7 @@ import { hasPin } from './has-pin.ts'
 import { jointHabits } from './joint-habits.ts'
 import { meanMinutes } from './mean-minutes.ts'
 import { needsMark } from './needs-mark.ts'
+import { seizedRisk } from './seized-risk.ts'
 import type { ThreePoint } from './three-point.ts'
 import { usualMinutes } from './usual-minutes.ts'
 
@@ -77,7 +78,8 @@ function jointMinutes(assembly: Assembly, id: string, onBench: boolean): number 
   const joint = assembly.joints[id]!
   const habit = jointHabits[joint.kind]
   const { file } = joint
-  const risk = habit.seized ? habit.seized.chance * meanMinutes(habit.seized.minutes) : 0
+  const seized = seizedRisk(joint)
+  const risk = seized ? seized.chance * meanMinutes(seized.minutes) : 0
   let sum = meanMinutes(file.minutes ?? habit.opens) + meanMinutes(file.minutes ?? habit.closes)
   if (habit.threaded) sum += meanMinutes(habit.finals)
   if (habit.taper) sum += meanMinutes(usualMinutes.crack) + meanMinutes(usualMinutes.free)

@@ -14,6 +14,7 @@ import { keys } from './keys.ts'
 import { looseKnuckleNeeds } from './loose-knuckle-needs.ts'
 import { makeAction } from './make-action.ts'
 import { needsMark } from './needs-mark.ts'
+import { seizedRisk } from './seized-risk.ts'
 import { spannerFor } from './spanner-for.ts'
 import { supports } from './supports.ts'
 import type { ThreePoint } from './three-point.ts'
@@ -193,7 +194,7 @@ export function undoingActions(work: Work, joint: JointNode): UndoingActions {
             ...(isShaft ? { [keys.shaft]: 'parted' } : {}),
           },
           minutes: habit.taper || habit.cracked ? [0.5, 1, 2] : opens,
-          risk: habit.taper || onBench ? null : habit.seized,
+          risk: habit.taper || onBench ? null : seizedRisk(joint),
           how,
           cautions: [...undoingWords.cautions(work, joint), ...tie],
         }),

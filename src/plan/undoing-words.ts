@@ -1,6 +1,7 @@
 import type { JointNode } from './assembly.ts'
 import { cautionWords as say } from './caution-words.ts'
 import { jointHabits } from './joint-habits.ts'
+import { seizedRisk } from './seized-risk.ts'
 import type { Work } from './work.ts'
 
 function marks({ file }: JointNode): readonly string[] {
@@ -53,9 +54,9 @@ function cautions(work: Work, joint: JointNode): readonly string[] {
 const likely = 0.1
 
 /** Said at every bolt nobody reads it: only where somebody will want to spray or heat. */
-function isLikelySeized({ kind, file }: JointNode): boolean {
-  const { seized, taper } = jointHabits[kind]
-  return seized !== null && !taper && (seized.chance >= likely || file.bush !== undefined)
+function isLikelySeized(joint: JointNode): boolean {
+  const seized = seizedRisk(joint)
+  return seized !== null && !jointHabits[joint.kind].taper && seized.chance >= likely
 }
 
 /**

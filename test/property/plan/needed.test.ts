@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { choiceMinutes } from '../../../src/plan/choice-minutes.ts'
 import { type Assembly, type Choice, type Goal, neededActions, planOf } from '../../../src/plan/index.ts'
 import { nextNeed } from '../../../src/plan/next-need.ts'
+import { wholeGoal } from '../../../src/plan/whole-goal.ts'
 import { vehicleNamed, vehicles, wearing } from './vehicles.ts'
 
 /** Goals that hold no stored energy, whose complete sets can all be tried. */
@@ -101,7 +102,7 @@ describe('PL6 the needed set', () => {
       ])
       if (seen.has(key)) return
       seen.add(key)
-      const lacking = nextNeed(assembly, goal, choice)
+      const lacking = nextNeed(assembly, wholeGoal(assembly, goal), choice)
       if (!lacking) least = Math.min(least, price(choice))
       for (const add of lacking ?? [])
         walk({
