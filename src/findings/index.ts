@@ -8,5 +8,8 @@ export type {
   RoadAnswer,
   TreadFound,
 } from './findings-problem.ts'
+export type { OwnFrequencies } from './prior-of-suspects.ts'
+export { type FindingsOptions, rankSuspects } from './rank-suspects.ts'
 export type { Suspect } from './suspect.ts'
 export { type SuspectKind, suspectKinds } from './suspect-kind.ts'
+export { suspectsOf } from './suspects-of.ts'

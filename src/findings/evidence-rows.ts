@@ -1,0 +1,144 @@
+import { axleReadings, type AxleEnd, type AxleReading, type ReadingName, type Side, type WheelAngle, type WheelReading } from '../linkage/index.ts'
+import { covarianceMatrix, type Measured, normal } from '../measure/index.ts'
+import type { ExaminedWheel, FindingsProblem } from './findings-problem.ts'
+import { sizesOf } from './vehicle-model.ts'
+import {
+  axleNumbers,
+  camberGaugeAt,
+  fourWheels,
+  heightAt,
+  ofAxle,
+  ofTurn,
+  padAt,
+  steerGaugeAt,
+  vehicleNumbers,
+} from './vehicle-vector.ts'
+
+/** A number that was read, or that a limit stands for: how it comes from the vehicle's numbers, and what it is. */
+export interface EvidenceRow {
+  readonly name: string
+  readonly value: number
+  readonly of: Float64Array
+}
+
+/** What was read, and what the limits say about the vehicle when it was sound. */
+export interface EvidenceRows {
+  readonly read: readonly EvidenceRow[]
+  /** Covariance of `read`. */
+  readonly noise: readonly (readonly number[])[]
+  readonly limits: readonly (EvidenceRow & { readonly spread: number })[]
+}
+
+/** Angles set inside limits lie about evenly between them. @source own choice */
+const shareOfHalf = 0.6
+/** Whoever set them read them with an error of his own, rad. @source from memory, common practice, no source */
+const setterError = 0.0015
+/** An angle of exactly nothing is not believed, rad and m. */
+const floorOfNoise = 1e-5
+
+/**
+ * Everything measured as rows on the vehicle's numbers. Camber, SAI and caster are read against the floor, the model
+ * stands in the body: a body that leans or pitches on its springs comes in here, pads and gauges too.
+ *
+ * @param straight the vehicle's numbers as they stand
+ * @source own derivation: docs/methods/findings.md, signs.md
+ */
+export function evidenceRows(problem: FindingsProblem, straight: Float64Array): EvidenceRows {
+  const rowOf = rowMaker(problem, straight)
+  const list: (EvidenceRow & { readonly measured: Measured })[] = []
+  const put = (name: string, of: Float64Array | null, measured: Measured | undefined | null): void => {
+    if (of && measured) list.push({ name, of, measured, value: measured.value })
+  }
+  for (const [name, measured] of Object.entries(problem.readings))
+    put(name, rowOf.reading(name as ReadingName), measured)
+  for (const wheel of fourWheels) put(`${wheel} height`, rowOf.one(heightAt(wheel)), problem.heights[wheel])
+  for (const side of ['left', 'right'] as const)
+    put(`toe-out on turns, ${side}`, rowOf.turn(side), problem.turns[side])
+  put('set-back', rowOf.setBack(), problem.setBack)
+  const noise = covarianceMatrix(
+    list.map(({ measured, value }) =>
+      measured.parts.length > 0 ? measured : normal(floorOfNoise, 'rounding', value),
+    ),
+  )
+  list.forEach((_, i) => {
+    noise[i]![i]! += floorOfNoise ** 2
+  })
+  const limits = Object.entries(problem.limits).flatMap(([name, limit]) => {
+    const of = rowOf.reading(name as ReadingName)
+    if (!of || !limit) return []
+    // what was wrong with the reading was not wrong with the setting
+    for (const wheel of fourWheels) of[padAt(wheel)] = 0
+    of[camberGaugeAt] = 0
+    of[steerGaugeAt] = 0
+    const half = (limit.high - limit.low) / 2
+    return [{ name, of, value: (limit.high + limit.low) / 2, spread: Math.hypot(shareOfHalf * half, setterError) }]
+  })
+  return { read: list.map(({ name, of, value }) => ({ name, of, value })), noise, limits }
+}
+
+/** Rows by what they read; null for what this vehicle's models do not give. */
+function rowMaker(problem: FindingsProblem, straight: Float64Array) {
+  const { track, wheelbase } = sizesOf(problem.axles)
+  const blank = (): Float64Array => new Float64Array(vehicleNumbers)
+  const axleAt = (end: AxleEnd): number => problem.axles.findIndex((axle) => axle.end === end)
+  const one = (place: number): Float64Array => {
+    const of = blank()
+    of[place] = 1
+    return of
+  }
+  const wheelRow = (end: AxleEnd, side: Side, angle: WheelAngle): Float64Array | null => {
+    const i = axleAt(end)
+    const place = i * axleNumbers + ofAxle(side, angle)
+    if (i < 0) return null
+    const known = angle === 'camber' || angle === 'toe' || straight[place] !== 0
+    if (!known) return null
+    const of = one(place)
+    const out = side === 'left' ? 1 : -1
+    const wheel = (which: Side): ExaminedWheel => `${end} ${which}`
+    if (angle === 'camber' || angle === 'sai') {
+      const lean = (angle === 'camber' ? out : -out) / track[end]
+      of[heightAt(wheel('left'))]! += lean
+      of[heightAt(wheel('right'))]! -= lean
+      of[padAt(wheel('left'))]! -= lean
+      of[padAt(wheel('right'))]! += lean
+    }
+    if (angle === 'camber') of[camberGaugeAt] = 1
+    if (angle === 'caster') {
+      const pitch = 1 / (2 * wheelbase)
+      for (const at of fourWheels) {
+        const nose = at.startsWith('front') ? -pitch : pitch
+        of[heightAt(at)]! += nose
+        of[padAt(at)]! -= nose
+      }
+      of[steerGaugeAt] = out * Math.tan(straight[i * axleNumbers + ofAxle(side, 'sai')]!)
+    }
+    return of
+  }
+  const reading = (name: ReadingName): Float64Array | null => {
+    const parts: readonly (readonly [WheelReading, number])[] =
+      axleReadings[name as AxleReading] ?? [[name as WheelReading, 1]]
+    const of = blank()
+    for (const [wheelReading, times] of parts) {
+      const [end, side, angle] = wheelReading.split(' ') as [AxleEnd, Side, WheelAngle]
+      const row = wheelRow(end, side, angle)
+      if (!row) return null
+      for (let k = 0; k < of.length; k++) of[k]! += times * row[k]!
+    }
+    return of
+  }
+  const front = axleAt('front')
+  return {
+    one,
+    reading,
+    turn: (side: Side): Float64Array | null => {
+      const place = front * axleNumbers + ofTurn(side)
+      return front < 0 || straight[place] === 0 ? null : one(place)
+    },
+    setBack: (): Float64Array | null => {
+      if (front < 0) return null
+      const of = one(front * axleNumbers + ofAxle('left', 'x'))
+      of[front * axleNumbers + ofAxle('right', 'x')] = -1
+      return of
+    },
+  }
+}

@@ -1,0 +1,102 @@
+import type { Family } from './family.ts'
+import { type History, logEvidence, type Story, type Unknown } from './history.ts'
+import type { Knob } from './knobs.ts'
+import { type KindPrior, suspectPriors } from './suspect-priors.ts'
+import { type Truncated, truncatedNormal } from './truncated-normal.ts'
+import type { VehicleModel } from './vehicle-model.ts'
+
+/** A family as the readings see it: how well it explains them, and how large it then is. */
+export interface Hypothesis {
+  readonly family: Family
+  /** Log of its evidence over all stories. */
+  readonly log: number
+  /** Size in units of the family's ways, and its standard uncertainty. */
+  readonly size: number
+  readonly spread: number
+  /** Best values of the side ways. */
+  readonly beside: readonly number[]
+}
+
+/** How likely each story is. */
+export type StoryWeights = Readonly<Partial<Record<Story, number>>>
+
+const cut: Truncated = { logShare: 0, mean: 0, variance: 1 }
+
+/** Log of the sum of exponentials. @source definition */
+export function logSum(values: readonly number[]): number {
+  const top = Math.max(...values)
+  if (top === Number.NEGATIVE_INFINITY) return top
+  return top + Math.log(values.reduce((sum, x) => sum + Math.exp(x - top), 0))
+}
+
+/**
+ * Evidence and size of one family: its unknowns are integrated over together with the adjusters, in every story.
+ *
+ * @source own derivation: docs/methods/findings.md
+ */
+export function hypothesisOf(
+  family: Family,
+  {
+    histories,
+    knobs,
+    now,
+    weights,
+  }: {
+    readonly histories: readonly History[]
+    readonly knobs: readonly Knob[]
+    readonly now: VehicleModel
+    readonly weights: StoryWeights
+  },
+): Hypothesis {
+  const prior = suspectPriors[family.suspect.kind]
+  const main = now.rate(family.main)
+  const beside = family.also.map(({ way }) => now.rate(way))
+  const found = histories.flatMap((history) => {
+    const weight = weights[history.story] ?? 0
+    if (weight === 0) return []
+    const column = family.late ? history.lately : history.column
+    const unknowns = [
+      mainUnknown(column(main), prior),
+      ...family.also.map(({ spread, mean = 0 }, i): Unknown => ({
+        column: scaled(column(beside[i]!), spread),
+        mean: mean / spread,
+        low: Number.NEGATIVE_INFINITY,
+        high: Number.POSITIVE_INFINITY,
+      })),
+    ]
+    const all = logEvidence(history, knobs, unknowns)
+    const first = history.knobs.length
+    return [
+      {
+        log: Math.log(weight) + all.log - logShare(prior),
+        size: all.mean[first]! * prior.spread,
+        variance: all.variance[first]! * prior.spread ** 2,
+        beside: family.also.map(({ spread }, i) => all.mean[first + 1 + i]! * spread),
+      },
+    ]
+  })
+  const log = logSum(found.map((one) => one.log))
+  const shares = found.map((one) => Math.exp(one.log - log))
+  const mean = (of: (one: (typeof found)[number]) => number): number =>
+    found.reduce((sum, one, i) => sum + shares[i]! * of(one), 0)
+  const size = mean((one) => one.size)
+  return {
+    family,
+    log,
+    size,
+    spread: Math.sqrt(mean((one) => one.variance + (one.size - size) ** 2)),
+    beside: family.also.map((_, i) => mean((one) => one.beside[i]!)),
+  }
+}
+
+function mainUnknown(column: Float64Array, { mean, spread, low, high }: KindPrior): Unknown {
+  return { column: scaled(column, spread), mean: mean / spread, low: low / spread, high: high / spread }
+}
+
+/** Log of the share of a normal distribution that the ends of the size leave. */
+function logShare({ mean, spread, low, high }: KindPrior): number {
+  truncatedNormal((low - mean) / spread, (high - mean) / spread, cut)
+  return cut.logShare
+}
+
+const scaled = (column: Float64Array, k: number): Float64Array => column.map((x) => k * x)
