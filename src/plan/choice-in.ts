@@ -22,16 +22,24 @@ export function choiceIn(
   [low, high]: readonly [number, number],
 ): Choice {
   const is = (key: string) => factOf(state, key)
-  const isOff = (id: string) => ['off', 'freed', 'hung'].includes(is(keys.part(id)))
+  const isOff = (id: string) => ['off', 'freed', 'hung', 'broken'].includes(is(keys.part(id)))
   const off = Object.keys(assembly.parts).filter(isOff)
   const open: string[] = []
   const bench: string[] = []
   for (const joint of Object.values(assembly.joints)) {
     const stage = jointStageOf(is(keys.joint(joint.id)))
-    if (stage < low || stage > high) continue
+    const unpinned = stage === 6 && is(keys.pin(joint.id)) === 'out'
+    if (stage < low || (stage > high && !unpinned)) continue
     const both = joint.joins.every(isOff)
-    const onBench = both && (fresh?.bench.has(joint.id) || !fresh?.open.has(joint.id))
-    if (onBench || (fresh?.bench.has(joint.id) && !fresh.open.has(joint.id))) bench.push(joint.id)
+    const inStrut =
+      joint.kind === 'strut top nut' ||
+      (joint.kind === 'seat' &&
+        joint.joins
+          .flatMap((part) => assembly.holds[part] ?? [])
+          .some((hold) => isStrutSpring(assembly, hold)))
+    // A coil’s seats are parted and met on the vehicle, unless it stands in a strut.
+    const benched = inStrut || (both && joint.kind !== 'seat' && joint.final !== 'on the ground')
+    if (fresh?.bench.has(joint.id) || (benched && !fresh?.open.has(joint.id))) bench.push(joint.id)
     else open.push(joint.id)
   }
   const holds = Object.values(assembly.holds).filter(({ id }) => is(keys.energy(id)) !== 'held by its set')

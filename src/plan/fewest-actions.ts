@@ -54,7 +54,8 @@ const ends: readonly Verb[] = [
  *
  * @param actions an order that works from the state
  * @param isReached whether a state is the end
- * @param wanted parts and joints that come apart for the goal's sake
+ * @param wanted parts and joints that come apart for the goal’s sake
+ * @param spared verbs that may be left out besides
  * @source Nakhost and Müller 2010, action elimination
  */
 export function fewestActions(
@@ -62,6 +63,7 @@ export function fewestActions(
   from: State,
   isReached: (state: State) => boolean,
   wanted: ReadonlySet<string>,
+  spared: readonly Verb[] = [],
 ): readonly Action[] {
   let kept = actions
   let at = 0
@@ -70,7 +72,7 @@ export function fewestActions(
     const isWanted =
       wanted.has(action.joint ?? '') || (wanted.has(action.part ?? '') && action.verb !== 'compare')
     const isMeans =
-      (means.includes(action.verb) && !isWanted) ||
+      ((means.includes(action.verb) || spared.includes(action.verb)) && !isWanted) ||
       (action.verb === 'read angles' && action.how['kind'] !== 'proving')
     const less = isMeans ? without(kept, at, from, isReached) : null
     if (less) kept = less

@@ -5,4 +5,6 @@ export interface Goal {
   readonly replace: readonly string[]
   readonly open?: readonly string[]
   readonly failed?: readonly Failure[]
+  /** Nothing is to be finished: only made safe to be left, or to be rolled at yard pace. */
+  readonly make?: 'safe to stand' | 'safe to roll'
 }

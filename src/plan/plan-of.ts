@@ -17,6 +17,7 @@ import { stationOf } from './station-of.ts'
 import { toolsAgainstKit } from './tools-against-kit.ts'
 import { totalMinutes } from './total-minutes.ts'
 import { waysOn } from './ways-on.ts'
+import { waysToSafety } from './ways-to-safety.ts'
 import type { Work } from './work.ts'
 import { workOf } from './work-of.ts'
 
@@ -56,9 +57,12 @@ export function planOf(
   const orders = (work: Work) => sideOrders(work).map((sides) => ({ support: held, jacks, sides }))
   const lacks = kit ? lackedBy(kit) : []
   const isFresh = Object.keys(from).length === 0
-  const { needed, work, ways, troubles } = isFresh
-    ? freshWays(assembly, goal, { lacks, checker, orders })
-    : waysOn(assembly, goal, from, { lacks, checker, orders })
+  const { make } = goal
+  const { needed, work, ways, troubles } = make
+    ? waysToSafety(assembly, { ...goal, make }, from, { lacks, checker, orders })
+    : isFresh
+      ? freshWays(assembly, goal, { lacks, checker, orders })
+      : waysOn(assembly, goal, from, { lacks, checker, orders })
   const { best, rest } = ways
     .map((rest) => ({ rest, best: bestSequence(rest.actions, { from: rest.from, effort }) }))
     .reduce((least, one) => (one.best.minutes < least.best.minutes - 1e-9 ? one : least))
@@ -74,8 +78,8 @@ export function planOf(
     minutes: { p50, p90 },
     changes: { minutes: best.minutes, bound: best.bound },
     proven: best.proven,
-    consequences: consequencesOf(work),
-    shopping: shoppingOf(isFresh ? work : workLeft(work, best.actions), set),
+    consequences: make ? [] : consequencesOf(work),
+    shopping: shoppingOf(isFresh && !make ? work : workLeft(work, best.actions), set),
     missing: kit ? toolsAgainstKit(assembly, best.actions, kit) : [],
     done: rest.done,
     troubles,

@@ -9,3 +9,4 @@ export type PlanRefusal =
   | 'contradiction'
   | 'no-such-failure'
   | 'no-way-left'
+  | 'part-missing'

@@ -19,7 +19,8 @@ const home = ['closed', 'final', 'checked']
 export function restFrom(assembly: Assembly, state: State, again: ReadonlySet<string>, own: boolean): State {
   const is = (key: string) => factOf(state, key)
   const changed: Record<string, string> = {}
-  for (const [key, value] of Object.entries(state)) if (!key.startsWith(keys.jack)) changed[key] = value
+  for (const [key, value] of Object.entries(state))
+    if (!key.startsWith(keys.jack)) changed[key] = value === 'broken' ? 'off' : value
   const joints = Object.values(assembly.joints)
   for (const joint of joints) {
     const stage = jointStageOf(is(keys.joint(joint.id)))

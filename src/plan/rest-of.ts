@@ -41,6 +41,9 @@ const optional: readonly Verb[] = [
   'drive onto ramps',
   'record heights',
   'tail support',
+  'stands',
+  'see loaded',
+  'lock arms',
 ]
 const mostRepairs = 12
 

@@ -19,6 +19,7 @@ import { type Rest, restOf } from './rest-of.ts'
 import { type SequenceOptions, sequenceOf } from './sequence-of.ts'
 import type { State } from './state.ts'
 import { whatIsLeft } from './what-is-left.ts'
+import { wholeFrom } from './whole-from.ts'
 import { wholeGoal } from './whole-goal.ts'
 import type { Work } from './work.ts'
 import { workOf } from './work-of.ts'
@@ -88,7 +89,7 @@ export function waysOn(
     const work = workOf(assembly, goal, choice, checker)
     const axles = consequencesOf(work).flatMap(({ kind, axle }) => (kind === 'angles' && axle ? [axle] : []))
     const ways = orders(work).flatMap((options) => {
-      const whole = sequenceOf(work, choice, options)
+      const whole = wholeFrom(work, sequenceOf(work, choice, options), state)
       const isEnd = (end: State) => whatIsLeft(assembly, full, end, axles).length === 0
       const rest = restOf(assembly, whole, state, again, isEnd, wanted)
       return rest ? [{ ...rest, done: behind(whole, rest, state) }] : []
