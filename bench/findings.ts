@@ -97,6 +97,11 @@ export function findingsBench(n: number, seed: number): 0 | 1 {
     `\nwith all spreads halved (${worse.jobs} jobs): ${misses.length > 0 ? 'fails, as it must' : 'DOES NOT FAIL'}`,
   )
   for (const goal of goals) console.log(`  ${goal.what.padEnd(50)} ${goal.text(worse).padStart(8)}`)
+  const other = summaryOf(run(rankSuspects, { n: Math.min(n, 600), seed, options: { world: 'other' } }))
+  console.log(
+    `\nanother world, of which the judge was not told (${other.jobs} jobs): kinds all as often, sizes flat, parts that give and bend any way, more scatter; no target`,
+  )
+  for (const goal of goals) console.log(`  ${goal.what.padEnd(50)} ${goal.text(other).padStart(8)}`)
   publishedFrequencies()
   return goals.every((goal) => goal.held(summary)) && better && misses.length > 0 ? 0 : 1
 }

@@ -1,7 +1,14 @@
 import { type SeededRandom, seededRandom } from '../../../src/measure/index.ts'
 
+/**
+ * `usual`: as `frequencies.ts` says. `other`: a world that the judge was not told of: every kind as often as any
+ * other, sizes flat between their ends, parts that give and bend any way, vehicles and springs that scatter more.
+ */
+export type World = 'usual' | 'other'
+
 /** Draws of the generator, all from one seed. */
 export interface Chance {
+  readonly world: World
   readonly between: (low: number, high: number) => number
   readonly normal: (sd: number) => number
   readonly happens: (share: number) => boolean
@@ -14,11 +21,12 @@ export interface Chance {
   readonly shaped: (shape: 'normal' | 'rectangular' | 'triangular' | 'arcsine' | 'student') => number
 }
 
-export function chance(seed: number): Chance {
+export function chance(seed: number, world: World = 'usual'): Chance {
   const random: SeededRandom = seededRandom(seed >>> 0)
   const between = (low: number, high: number): number => low + (high - low) * random()
   const oneOf = <T>(list: readonly T[]): T => list[Math.floor(random() * list.length)]!
   return {
+    world,
     between,
     normal: (sd) => sd * random.normal(),
     happens: (share) => random() < share,
@@ -33,6 +41,7 @@ export function chance(seed: number): Chance {
       return list.at(-1)!
     },
     sized: ({ low, median, high }) => {
+      if (world === 'other') return between(low, high)
       for (;;) {
         const size = median * Math.exp((Math.log(high / median) / 2) * random.normal())
         if (size >= low && size <= high) return size

@@ -1,6 +1,6 @@
 import type { ExaminedWheel, FindingsProblem, Suspect, SuspectKind } from '../../../src/findings/index.ts'
 import type { ReadingName } from '../../../src/linkage/index.ts'
-import { type Chance, chance } from './chance.ts'
+import { type Chance, chance, type World } from './chance.ts'
 import type { Fault } from './fault.ts'
 import { faultsOf } from './faults-of.ts'
 import { conditions, frequencies, scatter, shares, sheet } from './frequencies.ts'
@@ -31,6 +31,7 @@ export interface FaultJobOptions {
   /** A starting layout that the vehicle must have. */
   readonly layout?: string
   readonly fault?: SuspectKind | 'healthy'
+  readonly world?: World
 }
 
 export type Targets = Readonly<Partial<Record<ReadingName, Target>>>
@@ -39,7 +40,7 @@ export type Targets = Readonly<Partial<Record<ReadingName, Target>>>
 export function faultJob(seed: number, options: FaultJobOptions = {}): FaultJob {
   for (let attempt = 0; ; attempt++) {
     try {
-      const job = drawn(seed, chance((seed * 7919 + attempt * 104729 + 17) >>> 0), options)
+      const job = drawn(seed, chance((seed * 7919 + attempt * 104729 + 17) >>> 0, options.world), options)
       if (job) return job
     } catch (error) {
       // a vehicle that cannot stand so: drawn anew
@@ -126,10 +127,11 @@ function targetsOf(axle: TrueAxle, luck: Chance): Targets {
 const startOf = (knob: Knob): number => (knob.adjuster.kind === 'offset sleeve' ? 0 : middleOf(knob))
 
 function springsOf(luck: Chance): TrueVehicle['springs'] {
-  const both = { front: luck.normal(scatter.springs), rear: luck.normal(scatter.springs) }
+  const more = luck.world === 'other' ? 1.4 : 1
+  const both = { front: luck.normal(more * scatter.springs), rear: luck.normal(more * scatter.springs) }
   const springs = {} as Record<ExaminedWheel, number>
   for (const wheel of wheels)
-    springs[wheel] = both[wheel.startsWith('front') ? 'front' : 'rear'] + luck.normal(scatter.spring)
+    springs[wheel] = both[wheel.startsWith('front') ? 'front' : 'rear'] + luck.normal(more * scatter.spring)
   return springs
 }
 
@@ -137,7 +139,9 @@ function pickFault(vehicle: TrueVehicle, luck: Chance, kind: FaultJobOptions['fa
   const all = faultsOf(vehicle).filter(({ suspect }) => kind === undefined || suspect.kind === kind)
   const kinds = [...new Set(all.map(({ suspect }) => suspect.kind))]
   if (kinds.length === 0) return null
-  const one = luck.weighted(kinds, (k) => frequencies[k as keyof typeof frequencies].weight)
+  const one = luck.weighted(kinds, (k) =>
+    luck.world === 'other' ? 1 : frequencies[k as keyof typeof frequencies].weight,
+  )
   return luck.weighted(
     all.filter(({ suspect }) => suspect.kind === one),
     ({ share }) => share ?? 1,

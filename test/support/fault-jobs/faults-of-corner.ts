@@ -36,14 +36,15 @@ function armEnd(points: Points, arm: 'lower' | 'upper', by: Point): Displacement
 
 /** A kerb or a hole hits from the front and from outside: the end goes back and in, now and then the other way. */
 function knocked(size: number, luck: Chance): Point {
-  const heading = luck.between(-10, 100) * degree
-  const way = luck.happens(0.85) ? 1 : -1
+  const any = luck.world === 'other'
+  const heading = (any ? luck.between(0, 360) : luck.between(-10, 100)) * degree
+  const way = any || luck.happens(0.85) ? 1 : -1
   return [-way * size * Math.sin(heading), -way * size * Math.cos(heading), 0]
 }
 
-/** A direction with up to 30° of scatter about the x axis. */
+/** A direction with up to 30° of scatter about the x axis; any way in the other world. */
 function scattered([x, y, z]: Point, luck: Chance): Point {
-  const turn = luck.between(-30, 30) * degree
+  const turn = (luck.world === 'other' ? luck.between(-180, 180) : luck.between(-30, 30)) * degree
   return [x, y * Math.cos(turn) - z * Math.sin(turn), y * Math.sin(turn) + z * Math.cos(turn)]
 }
 

@@ -91,10 +91,11 @@ export function madeNames(axle: TrueAxle): readonly (readonly ['body' | 'knuckle
 /** How one axle came out of production: each point a little off, as links keep their lengths. */
 function asMade(axle: TrueAxle, luck: Chance): AxleState {
   const state = asDrawn()
+  const more = luck.world === 'other' ? 1.4 : 1
   for (const side of sides) {
     const by = { body: {} as Record<string, Point>, knuckle: {} as Record<string, Point> }
     for (const [where, name] of madeNames(axle))
-      by[where][name] = [0, 1, 2].map(() => luck.normal(scatter.production)) as unknown as Point
+      by[where][name] = [0, 1, 2].map(() => luck.normal(more * scatter.production)) as unknown as Point
     if ('layout' in axle.drawn) state.displaced[side].push(by satisfies Displacement)
     else {
       state.whole[side].camber = luck.normal(scatter.axleCamber)
