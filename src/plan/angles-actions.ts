@@ -35,8 +35,10 @@ export function anglesActions(
     joint.final === 'on the ground' ||
     (joint.final === 'at ride height' && !joint.adjusts && choice.raised.has(whereOf(joint)))
   const anchors = later.filter(({ kind }) => kind === 'anchor bolt')
+  const bars = follows.flatMap(({ kind, axle }) => (kind === 'height of a torsion bar' && axle ? [axle] : []))
+  const unwound = [...new Set([...anchors.map(({ axle }) => axle), ...bars])]
   const open = later.filter((joint) => !done(joint) && !anchors.includes(joint))
-  if (open.length === 0 && read.length === 0 && anchors.length === 0) return []
+  if (open.length === 0 && read.length === 0 && unwound.length === 0) return []
   const first = open.filter((joint) => !joint.adjusts)
   const held = open.filter((joint) => joint.adjusts)
   const toes = Object.values(assembly.adjusters)
@@ -44,7 +46,7 @@ export function anglesActions(
     .flatMap(({ joints }) => joints.map((id) => assembly.joints[id]!))
     .filter(({ adjusts }) => adjusts)
   const onRamps =
-    anchors.length > 0 ||
+    unwound.length > 0 ||
     [...open, ...toes].some(({ place, final }) => place === 'under' && final === 'at ride height')
 
   // Where it is set from under, all wheels stand level there; else the angles are for the measuring place.
@@ -60,7 +62,6 @@ export function anglesActions(
     if (hasPin(joint)) actions.push(acts.pin())
     if (joint.red) actions.push(acts.check())
   }
-  const unwound = [...new Set(anchors.map(({ axle }) => axle))]
   for (const axle of unwound) actions.push(care.setHeight(axle))
   for (const joint of anchors) finish(joint)
   for (const joint of first) finish(joint)

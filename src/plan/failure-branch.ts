@@ -67,10 +67,13 @@ function bootOf({ parts, ...rest }: Assembly, { part }: Failure): readonly strin
 }
 
 function lost(assembly: Assembly, failure: Failure, joint: JointNode, rung: Rung | null): Partial<Branch> {
+  // The saw goes between bush and bracket, whatever it was for.
+  if (rung === 'cut' && joint.file.bush?.bonded && !jointHabits[joint.kind].taper)
+    return { ...sleeve(assembly, joint, rung), look: seatOf(joint) }
   const { taper } = jointHabits[joint.kind]
   const stud = failureParts.withStud(assembly, joint).id
   const given = failure.part === undefined ? [] : [failure.part]
-  const seat = `hole and ${taper ? 'taper' : 'thread'} of the ${joint.called}: round, clean, not drawn, not cracked`
+  const seat = seatOf(joint)
   switch (failure.what) {
     case 'seized sleeve':
       return sleeve(assembly, joint, rung)
@@ -112,6 +115,9 @@ function lost(assembly: Assembly, failure: Failure, joint: JointNode, rung: Rung
       return {}
   }
 }
+
+const seatOf = ({ kind, called }: JointNode) =>
+  `hole and ${jointHabits[kind].taper ? 'taper' : 'thread'} of the ${called}: round, clean, not drawn, not cracked`
 
 /** A bolt that was stuck is not used again; sawn out it takes its bush with it. */
 function sleeve(assembly: Assembly, joint: JointNode, rung: Rung | null): Partial<Branch> {

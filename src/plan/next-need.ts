@@ -116,7 +116,8 @@ function holdNeed(assembly: Assembly, choice: Choice): readonly Addition[] | nul
     }
     // A bar that comes apart, or whose arm comes off its pivots, has no twist left: only its anchor sees to that.
     if (hold.stores === 'torsion bar' && standIn !== 'torsion bar unwound')
-      if (out || hold.jackPath.some((joint) => isUndone(choice, joint))) return []
+      if (out || [...hold.jackPath, ...anchorsOf(assembly, hold.id)].some((joint) => isUndone(choice, joint)))
+        return []
     if (choice.letDown.has(hold.id)) continue
     if (out) return [{ letDown: hold.id, why: 'it comes out slack' }]
     if (standIn === 'jack under the arm' && hold.jackPath.some((joint) => choice.open.has(joint)))
@@ -126,6 +127,9 @@ function holdNeed(assembly: Assembly, choice: Choice): readonly Addition[] | nul
   }
   return null
 }
+
+const anchorsOf = (assembly: Assembly, bar: string): readonly string[] =>
+  jointsOf(assembly, bar).flatMap(({ id, kind }) => (kind === 'anchor bolt' ? [id] : []))
 
 /** A part that comes off: each joint to what stays is open, or the neighbour comes with it. */
 function partNeed(assembly: Assembly, goal: WholeGoal, choice: Choice): readonly Addition[] | null {

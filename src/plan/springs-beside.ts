@@ -19,7 +19,7 @@ export function springsBeside(assembly: Assembly, joint: JointNode): readonly Sp
     .filter(
       (hold) =>
         hold.axle === joint.axle &&
-        (hold.side === null || joint.side === null || hold.side === joint.side) &&
+        (hold.side === null || isOfAxle(assembly, joint) || hold.side === joint.side) &&
         !isStrutSpring(assembly, hold) &&
         (hold.joints.includes(joint.id) ||
           joint.joins.some((id) => id === hold.id || isUnder(assembly, id, hold.id))),
@@ -40,8 +40,14 @@ const early: readonly PartNode['kind'][] = ['hose', 'lead', 'height-sensor rod',
 
 /** What the arm or the axle hangs on, or must be free of before it goes down; one jack lowers no whole axle. */
 function isInTheWay(assembly: Assembly, joint: JointNode, hold: HoldNode, standIn: StandIn): boolean {
-  if (standIn !== 'jack under the arm' && standIn !== 'axle on stands') return false
   if (joint.joins.some((id) => early.includes(assembly.parts[id]!.kind))) return true
-  if (standIn === 'axle on stands') return false
-  return joint.side === null || (hold.joints.includes(joint.id) && !hold.jackPath.includes(joint.id))
+  if (standIn !== 'jack under the arm') return false
+  return isOfAxle(assembly, joint) || (hold.joints.includes(joint.id) && !hold.jackPath.includes(joint.id))
 }
+
+/** It holds a part that the axle has once, so both sides go down together. */
+const isOfAxle = ({ parts }: Assembly, joint: JointNode): boolean =>
+  joint.side === null ||
+  joint.joins.some(
+    (id) => parts[id]!.side === null && parts[id]!.kind !== 'body' && parts[id]!.kind !== 'sub-frame',
+  )
