@@ -206,7 +206,14 @@ export function aftercareActions(axles: readonly AxleName[]): AftercareActions {
         id: 'road test',
         verb: 'road test',
         words: 'Road test by the list',
-        needs: [...grounded(axles), ...needs],
+        needs: [
+          ...axles.map((axle) => ({
+            key: keys.support(axle),
+            is: ['on its wheels'],
+            why: 'it is off ramps and plates',
+          })),
+          ...needs,
+        ],
         effects: { [keys.road]: 'driven' },
         cautions: [say.toe],
         why: 'it is proven on the road',

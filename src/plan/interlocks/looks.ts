@@ -17,6 +17,8 @@ const handsOn: readonly Verb[] = [
   'connect',
   'final',
   'pin',
+  'mend',
+  'look',
   'jack under arm',
   'let down with the jack',
   'raise the arm',
