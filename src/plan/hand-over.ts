@@ -77,7 +77,10 @@ export function handOver(
         ),
       )
   if (has('re-tighten')) actions.push(care.appoint())
-  const straight: readonly Need[] = [{ key: keys.steering, is: ['straight'], why: 'it drives off straight' }]
+  const straight: readonly Need[] = [
+    { key: keys.steering, is: ['straight'], why: 'it drives off straight', rule: 'I20' },
+    { key: keys.steeringWheel, is: ['free'], why: 'the holder is out of the steering wheel', rule: 'I20' },
+  ]
   const learned: readonly Need[] = has('electronics')
     ? electronics.map((what) => ({
         key: keys.learned(what),

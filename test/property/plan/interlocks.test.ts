@@ -118,6 +118,10 @@ test('PL3 I2 wheel nuts in the air, and in one go', () => {
   speaks(arm.says('I2', 'crack front left wheel-nuts', lifted), 'I2', /wheel turns/, /on the ground/)
   speaks(arm.says('I2', 'final front left wheel-nuts', lifted), 'I2', /on the ground/)
   speaks(arm.says('I2', 'final front left wheel-nuts', {}, { method: 'torque' }), 'I2', /opposite/, /stages/)
+  const loose = { [keys.joint('front left wheel-nuts')]: 'run up' }
+  speaks(arm.says('I2', 'settle 1', loose), 'I2', /rolls on/, /first/)
+  speaks(arm.says('I2', 'road test', loose), 'I2', /rolls on/)
+  expect(arm.says('I2', 'settle 1')).toBeNull()
   expect(arm.says('I2', 'crack front left wheel-nuts')).toBeNull()
   expect(arm.says('I2', 'final front left wheel-nuts')).toBeNull()
 })
