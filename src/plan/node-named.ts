@@ -16,6 +16,8 @@ export function nodeNamed<T extends Placed>(
   beside: Pick<Placed, 'axle' | 'side'>,
   name: string,
 ): T | undefined {
+  const known = nodes[`${beside.axle} ${beside.side} ${name}`] ?? nodes[`${beside.axle} ${name}`]
+  if (known) return known
   const all = Object.values(nodes).filter(
     (node) => node.name === name && (node.axle === beside.axle || node.axle === null),
   )
