@@ -84,7 +84,7 @@ export function isDone(action: Action, state: State): boolean {
     case 'drive off ramps':
       return supported.every((one) => one === 'on its wheels')
     case 'record heights':
-      return is(keys.heights) !== 'not recorded'
+      return is(keys.heights) !== 'not recorded' || isApart(state)
     case 'read angles':
       return is(keys.reading(action.axle!)) === 'proven' || isSo(action, state)
     case 'set toe':
@@ -119,3 +119,7 @@ function isSpringDone({ verb, hold, effects }: Action, state: State): boolean {
   if (swaps) return swapped || part === 'new'
   return energy === 'in the compressor'
 }
+
+/** A joint was open: how the vehicle stood as found is lost. */
+const isApart = (state: State): boolean =>
+  Object.entries(state).some(([key, is]) => key.startsWith('joint ') && jointStageOf(is) > 1)

@@ -15,7 +15,7 @@ export function liesLoose(assembly: Assembly, state: State, action: Action): Par
   if (!undoes.includes(action.verb)) return null
   for (const part of Object.values(assembly.parts)) {
     const is = state[keys.part(part.id)]
-    if ((is !== 'fitted' && is !== 'new') || !isHere(part, action)) continue
+    if ((is !== 'fitted' && is !== 'new') || part.id === action.part || !isHere(part, action)) continue
     const ties = jointsOf(assembly, part.id).filter(({ kind }) => kind !== 'seat')
     const isOpen = ({ id }: { readonly id: string }) => state[keys.joint(id)] === 'open'
     if (ties.length > 0 && ties.every(isOpen)) return part

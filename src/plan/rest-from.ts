@@ -2,6 +2,7 @@ import type { Assembly } from './assembly.ts'
 import { factOf } from './fact-of.ts'
 import { hasPin } from './has-pin.ts'
 import { jointStageOf } from './joint-stage-of.ts'
+import { jointsOf } from './joints-of.ts'
 import { keys } from './keys.ts'
 import type { State } from './state.ts'
 import { supports } from './supports.ts'
@@ -21,6 +22,13 @@ export function restFrom(assembly: Assembly, state: State, again: ReadonlySet<st
   const changed: Record<string, string> = {}
   for (const [key, value] of Object.entries(state))
     if (!key.startsWith(keys.jack)) changed[key] = value === 'broken' ? 'off' : value
+  // In its place and held by something, it is as it always was.
+  for (const { id } of Object.values(assembly.parts))
+    if (
+      is(keys.part(id)) === 'fitted' &&
+      jointsOf(assembly, id).some((joint) => is(keys.joint(joint.id)) !== 'open')
+    )
+      delete changed[keys.part(id)]
   const joints = Object.values(assembly.joints)
   for (const joint of joints) {
     const stage = jointStageOf(is(keys.joint(joint.id)))

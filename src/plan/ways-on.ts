@@ -1,16 +1,19 @@
 import { Refusal } from '../quantity/index.ts'
 import type { Action } from './action.ts'
+import { afterAction } from './after-action.ts'
 import type { Assembly, StandIn } from './assembly.ts'
 import type { Choice } from './choice.ts'
 import { choiceIn } from './choice-in.ts'
 import { consequencesOf } from './consequences-of.ts'
 import { factOf } from './fact-of.ts'
 import type { Goal } from './goal.ts'
+import { interlocks } from './interlocks-table.ts'
 import { isDone } from './is-done.ts'
 import { isUndone } from './is-undone.ts'
 import { jointStageOf } from './joint-stage-of.ts'
 import { jointsOf } from './joints-of.ts'
 import { keys } from './keys.ts'
+import { liesLoose } from './lies-loose.ts'
 import { lostForGood } from './lost-for-good.ts'
 import { type NeededActions, neededActions } from './needed-actions.ts'
 import { neededChoices } from './needed-choices.ts'
@@ -18,6 +21,7 @@ import type { PlanRefusal } from './plan-refusal.ts'
 import { type Rest, restOf } from './rest-of.ts'
 import { type SequenceOptions, sequenceOf } from './sequence-of.ts'
 import type { State } from './state.ts'
+import { waysToSafety } from './ways-to-safety.ts'
 import { whatIsLeft } from './what-is-left.ts'
 import { wholeFrom } from './whole-from.ts'
 import { wholeGoal } from './whole-goal.ts'
@@ -37,6 +41,7 @@ export interface WaysOn {
  * that covers what is undone, else with the cheapest set that has in it what is undone.
  *
  * @param orders for each, how the vehicle is held and which side goes first
+ * @param isTurned what is undone was put back already
  * @throws {Refusal} `contradiction` when none works
  * @source own derivation: docs/methods/plan.md
  */
@@ -53,6 +58,7 @@ export function waysOn(
     readonly checker: Work['checker']
     readonly orders: (work: Work) => readonly SequenceOptions[]
   },
+  isTurned = false,
 ): WaysOn {
   const needed = neededActions(assembly, goal, lacks)
   const fresh = needed.choice
@@ -92,7 +98,8 @@ export function waysOn(
       const whole = wholeFrom(work, sequenceOf(work, choice, options), state)
       const isEnd = (end: State) => whatIsLeft(assembly, full, end, axles).length === 0
       const rest = restOf(assembly, whole, state, again, isEnd, wanted)
-      return rest ? [{ ...rest, done: behind(whole, rest, state) }] : []
+      if (!rest || breaks(work, rest)) return []
+      return [{ ...rest, done: behind(whole, rest, state) }]
     })
     if (ways.length > 0)
       return {
@@ -102,6 +109,8 @@ export function waysOn(
         troubles: lostForGood(work, state),
       }
   }
+  const later = isTurned ? null : afterPutBack(assembly, goal, state, { lacks, checker, orders })
+  if (later) return later
   throw new Refusal<PlanRefusal>({
     code: 'contradiction',
     at: 'from',
@@ -109,6 +118,38 @@ export function waysOn(
     remedy:
       'Look whether what is recorded is so: a part that is off while a joint of it is told to be done up.',
   })
+}
+
+/** Whether a rule is broken in it, or a part that was put back lies loose meanwhile. */
+function breaks({ assembly, renewed }: Work, { actions, from }: Rest): boolean {
+  let state = from
+  for (const action of actions) {
+    if (Object.values(interlocks).some((rule) => rule({ assembly, state, action, renewed }))) return true
+    if (liesLoose(assembly, state, action)) return true
+    state = afterAction(state, action)
+  }
+  return false
+}
+
+/** Put back first, down onto its wheels, and then on as from there: where wheel nuts must be cracked on the ground. */
+function afterPutBack(
+  assembly: Assembly,
+  goal: Goal,
+  state: State,
+  how: Parameters<typeof waysOn>[3],
+): WaysOn | null {
+  const back = waysToSafety(assembly, { replace: [], make: 'safe to roll' }, state, how).ways[0]!
+  const first = back.actions
+    .filter(({ verb }) => verb !== 'tag')
+    .map((action) => ({ ...action, id: `${action.id}, put back` }))
+  if (first.length === 0) return null
+  const on = waysOn(assembly, goal, first.reduce(afterAction, back.from), how, true)
+  const ways = on.ways.map(({ actions, done }) => ({
+    actions: [...first, ...actions],
+    from: back.from,
+    done,
+  }))
+  return { ...on, ways }
 }
 
 /** What of a whole order the state has behind it, in words. */
