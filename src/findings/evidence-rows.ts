@@ -10,6 +10,9 @@ import {
   ofAxle,
   ofTurn,
   padAt,
+  playAt,
+  playName,
+  playSlots,
   steerGaugeAt,
   vehicleNumbers,
 } from './vehicle-vector.ts'
@@ -33,6 +36,8 @@ export interface EvidenceRows {
 const shareOfHalf = 0.6
 /** Whoever set them read them with an error of his own, rad. @source from memory, common practice, no source */
 const setterError = 0.0015
+/** Swing of a sound joint, m. @source from memory, common practice, no source */
+const soundPlay = { mean: 0.0002, spread: 0.0002 } as const
 /** An angle of exactly nothing is not believed, rad and m. */
 const floorOfNoise = 1e-5
 
@@ -55,6 +60,13 @@ export function evidenceRows(problem: FindingsProblem, straight: Float64Array): 
   for (const side of ['left', 'right'] as const)
     put(`toe-out on turns, ${side}`, rowOf.turn(side), problem.turns[side])
   put('set-back', rowOf.setBack(), problem.setBack)
+  problem.play.slice(0, playSlots).forEach(({ wheel, joint, swing }, slot) => {
+    const usual = normal(soundPlay.spread, `sound play of ${playName(wheel, joint)}`)
+    put(`play, ${playName(wheel, joint)}`, rowOf.one(playAt(slot)), {
+      value: swing.value - soundPlay.mean,
+      parts: [...swing.parts, ...usual.parts],
+    })
+  })
   const noise = covarianceMatrix(
     list.map(({ measured, value }) =>
       measured.parts.length > 0 ? measured : normal(floorOfNoise, 'rounding', value),

@@ -4,10 +4,13 @@ import { linksOf, pointsOf } from './corner-scatter.ts'
 import type { Family, SideWay } from './family.ts'
 import { givingOf } from './giving-way.ts'
 import type { SuspectKind } from './suspect-kind.ts'
+import { playName } from './vehicle-vector.ts'
 import type { VehicleWay } from './vehicle-way.ts'
 
 const mm = 0.001
 const degree = Math.PI / 180
+/** A joint that stands off by so much swings by a little more when it is levered. @source from memory, common practice, no source */
+const swingPerShift = 1.35
 
 /** The wheel leans and toes by so much against the joints of its knuckle. */
 const spun = (camber: number, toe: number): Displacement => ({ spin: [-camber, 0, -toe] })
@@ -28,9 +31,10 @@ export function familiesOfCorner(corner: Corner, end: AxleEnd, side: Side): read
     main: Displacement,
     also: readonly { readonly way: Displacement; readonly spread: number; readonly mean?: number }[] = [],
     share = 1,
+    play: VehicleWay['play'] | null = null,
   ): void => {
     const suspect = { kind, axle: end, side, at }
-    list.push({ suspect, share, main: on(main), also: also.map((one): SideWay => ({ ...one, way: on(one.way) })) })
+    list.push({ suspect, share, main: { ...on(main), ...(play ? { play } : {}) }, also: also.map((one): SideWay => ({ ...one, way: on(one.way) })) })
   }
   const armNames = (['lower', 'upper'] as const).filter((arm) => `${arm}Outer` in points)
   for (const arm of armNames) {
@@ -82,7 +86,7 @@ export function familiesOfCorner(corner: Corner, end: AxleEnd, side: Side): read
     const point = names[joint.at ?? '']
     if (point === undefined || !/^tapered stud|^pinch bolt/.test(joint.kind)) continue
     const wear = wornWay(corner, points, point)
-    if (wear) put('worn ball joint', id, wear.main, wear.also, wear.share)
+    if (wear) put('worn ball joint', id, wear.main, wear.also, wear.share, { [playName(`${end} ${side}`, id)]: swingPerShift })
   }
   put('loose wheel bearing', null, spun(-1, 0), [{ way: spun(0, 1), spread: 0.1 * degree }])
   return list

@@ -94,7 +94,9 @@ export function historyOf(
     const way: VehicleWay = { axles: { [knob.end]: knob.way } }
     const [past, present] = [onLimits.rate(way), now.rate(way)]
     if (story === 'anywhere') {
-      // when the limits were printed it stood somewhere, now it stands somewhere else
+      // when the limits were met it stood somewhere about its middle, now it stands somewhere else
+      const middle = (knob.low + knob.high) / 2
+      limits.forEach((row, i) => { residual[i]! -= middle * times(row, past) })
       spread(stack(scaled(past, knob.half / Math.sqrt(3)), new Float64Array(past.length)))
       if (knob.known === null) free.push(scaled(stack(null, present), knob.half))
       else spread(scaled(stack(null, present), knob.known))

@@ -55,8 +55,8 @@ export function hypothesisOf(
     const weight = weights[history.story] ?? 0
     if (weight === 0) return []
     const column = family.late ? history.lately : history.column
-    const unknowns = [
-      mainUnknown(column(main), prior),
+    const whole = column(main)
+    const sideways = [
       ...family.also.map(({ spread, mean = 0 }, i): Unknown => ({
         column: scaled(column(beside[i]!), spread),
         mean: mean / spread,
@@ -64,16 +64,20 @@ export function hypothesisOf(
         high: Number.POSITIVE_INFINITY,
       })),
     ]
-    const all = logEvidence(history, knobs, unknowns)
     const first = history.knobs.length
-    return [
-      {
-        log: Math.log(weight) + all.log - logShare(prior),
-        size: all.mean[first]! * prior.spread,
-        variance: all.variance[first]! * prior.spread ** 2,
-        beside: family.also.map(({ spread }, i) => all.mean[first + 1 + i]! * spread),
-      },
-    ]
+    return ([1, -1] as const).flatMap((way) => {
+      const share = way > 0 ? 1 - prior.back : prior.back
+      if (share === 0) return []
+      const all = logEvidence(history, knobs, [mainUnknown(whole, prior, way), ...sideways])
+      return [
+        {
+          log: Math.log(weight * share) + all.log - logShare(prior),
+          size: way * all.mean[first]! * prior.spread,
+          variance: all.variance[first]! * prior.spread ** 2,
+          beside: family.also.map(({ spread }, i) => all.mean[first + 1 + i]! * spread),
+        },
+      ]
+    })
   })
   const log = logSum(found.map((one) => one.log))
   const shares = found.map((one) => Math.exp(one.log - log))
@@ -89,8 +93,8 @@ export function hypothesisOf(
   }
 }
 
-function mainUnknown(column: Float64Array, { mean, spread, low, high }: KindPrior): Unknown {
-  return { column: scaled(column, spread), mean: mean / spread, low: low / spread, high: high / spread }
+function mainUnknown(column: Float64Array, { mean, spread, low, high }: KindPrior, way: 1 | -1): Unknown {
+  return { column: scaled(column, way * spread), mean: mean / spread, low: low / spread, high: high / spread }
 }
 
 /** Log of the share of a normal distribution that the ends of the size leave. */

@@ -6,7 +6,7 @@ import type { VehicleModel } from './vehicle-model.ts'
 
 /** What a hypothesis does to the readings, in standard deviations, with what adjusters could do taken out. */
 export interface Prediction {
-  /** At its best size, at least its usual one. */
+  /** At its best size. */
   readonly best: Float64Array
   /** At its usual size. */
   readonly typical: Float64Array
@@ -46,14 +46,12 @@ export function predictionsOf(
   const nothing = place(new Float64Array(history.residual.length))
   return [
     { best: nothing, typical: nothing },
-    ...hypotheses.map(({ family, size, spread, beside }): Prediction => {
+    ...hypotheses.map(({ family, size, beside }): Prediction => {
       const prior = suspectPriors[family.suspect.kind]
-      const usual = Math.max(prior.mean, prior.spread)
+      const usual = prior.mean
       const main = history.lately(now.rate(family.main))
       const sides = family.also.map(({ way }) => history.lately(now.rate(way)))
-      const found = Math.abs(size) > spread ? Math.abs(size) : 0
-      const at = Math.max(found, usual) * (size < 0 ? -1 : 1)
-      const best = main.map((x, i) => at * x + sides.reduce((sum, side, k) => sum + beside[k]! * side[i]!, 0))
+      const best = main.map((x, i) => size * x + sides.reduce((sum, side, k) => sum + beside[k]! * side[i]!, 0))
       return { best: place(best), typical: place(main.map((x) => usual * x)) }
     }),
   ]

@@ -6,12 +6,14 @@ import { ghostOf } from './ghost-of.ts'
 import { type History, historyOf, logEvidence } from './history.ts'
 import { type Hypothesis, hypothesisOf, logSum } from './hypothesis.ts'
 import { knobsOf } from './knobs.ts'
-import { linkedGroups } from './linked-groups.ts'
+import { logOfChecks } from './log-of-checks.ts'
+import { logOfRoad } from './log-of-road.ts'
 import { type OwnFrequencies, priorOfSuspects } from './prior-of-suspects.ts'
 import { predictionsOf } from './predictions-of.ts'
 import { soundShare, storyShares, suspectPriors } from './suspect-priors.ts'
 import { outOfAdjustment } from './suspects-of.ts'
-import { fourWheels } from './vehicle-vector.ts'
+import { fourWheels, playName } from './vehicle-vector.ts'
+import { tightGroups } from './tight-groups.ts'
 import { vehicleModel } from './vehicle-model.ts'
 
 /** How suspects are ranked. @source definition */
@@ -22,6 +24,8 @@ export interface FindingsOptions {
 
 /** Groups are farther apart than this, and a fault is visible from here on, in standard deviations. @source issue of the house: own choice */
 const apart = 2
+/** A suspect so much less likely than the first of a group stands by itself. @source own choice */
+const leastShare = 0.05
 /** Below this the first group does not stand out. @source own choice */
 const standsOut = 0.5
 
@@ -35,15 +39,16 @@ const standsOut = 0.5
 export function rankSuspects(problem: FindingsProblem, options: FindingsOptions = {}): Findings {
   const knobs = problem.axles.flatMap(knobsOf)
   const turns = Object.keys(problem.turns).length > 0
+  const plays = problem.play.map(({ wheel, joint }) => playName(wheel, joint))
   const level = { 'front left': 0, 'front right': 0, 'rear left': 0, 'rear right': 0 }
   const travel = Object.fromEntries(
     fourWheels.map((wheel) => [wheel, problem.heights[wheel]?.value ?? 0]),
   ) as typeof level
-  const now = vehicleModel(problem.axles, knobs, { travel, turns })
-  const sound = vehicleModel(problem.axles, knobs, { travel: level, turns: false })
+  const now = vehicleModel(problem.axles, knobs, { travel, turns, plays })
+  const level_ = vehicleModel(problem.axles, knobs, { travel: level, turns: false, plays })
   const rows = evidenceRows(problem, now.numbers)
   const histories = (['set before', 'set after', 'anywhere'] as const).map((story) =>
-    historyOf(story, { rows, knobs, now, sound }),
+    historyOf(story, { rows, knobs, now, sound: level_ }),
   )
   const families = familiesOf(problem, knobs)
   const priors = priorOfSuspects(families, options.frequencies)
@@ -56,27 +61,29 @@ export function rankSuspects(problem: FindingsProblem, options: FindingsOptions 
     }),
   )
   const soundPart = options.frequencies?.sound ?? soundShare.healthy + soundShare.misadjusted
-  const healthy = logHealthy(histories, hypotheses, knobs)
-  const logs = [Math.log(soundPart) + healthy, ...hypotheses.map(({ log }, i) => Math.log(priors[i]!) + log)]
+  const hand = [outOfAdjustment, ...families.map(({ suspect }) => suspect)].map(
+    (suspect) => logOfChecks(problem.checks, suspect) + logOfRoad(problem, suspect),
+  )
+  const sound = logsOfSound(histories, hypotheses, knobs)
+  const geometry = [logSum(sound), ...hypotheses.map(({ log }) => log)]
+  const evidence = geometry.map((log, i) => log + hand[i]!)
+  const logs = evidence.map((log, i) => log + Math.log(i === 0 ? soundPart : priors[i - 1]!))
   const all = logSum(logs)
   const posteriors = logs.map((log) => Math.exp(log - all))
   const anywhere = histories.find(({ story }) => story === 'anywhere')!
   const places = predictionsOf(anywhere, now, hypotheses)
-  const evidence = [healthy, ...hypotheses.map(({ log }) => log)]
+  // no part at fault is as good as the best way that it may have come
+  const explains = [hand[0]! + Math.max(...sound), ...evidence.slice(1)]
   const visible = places.map(({ typical }) => length(typical) >= apart)
   const distance = (a: number, b: number): number => {
-    const told = Math.sqrt(2 * Math.abs(evidence[a]! - evidence[b]!))
-    if (a > 0 && b > 0 && !visible[a] && !visible[b] && !(late(a) && late(b))) return Number.POSITIVE_INFINITY
-    if (a === 0 && !late(b)) return visible[b] ? Math.max(told, between(places[a]!.best, places[b]!.best)) : Number.POSITIVE_INFINITY
+    const told = Math.sqrt(2 * Math.abs(explains[a]! - explains[b]!))
     return Math.max(told, between(places[a]!.best, places[b]!.best))
   }
-  const late = (i: number): boolean =>
-    i > 0 && /adjuster|eccentric/.test(hypotheses[i - 1]!.family.suspect.kind)
   const ranked = [
     healthySuspect(posteriors[0]!),
     ...hypotheses.map((hypothesis, i) => rankedOf(hypothesis, posteriors[i + 1]!)),
   ]
-  const groups = linkedGroups(ranked.length, distance, apart)
+  const groups = tightGroups(posteriors, distance, { limit: apart, least: leastShare })
     .map((members): SuspectGroup => {
       const suspects = members.map((i) => ranked[i]!).sort((a, b) => b.posterior - a.posterior)
       return { suspects, posterior: suspects.reduce((sum, one) => sum + one.posterior, 0) }
@@ -96,22 +103,22 @@ const lateStories = {
   anywhere: storyShares.anywhere,
 }
 
-/** No part at fault: set and left alone, or one adjuster or all of them somewhere else since. */
-function logHealthy(
+/** No part at fault, by how it came: set and left alone, all adjusters anywhere, or one of them somewhere else since. */
+function logsOfSound(
   histories: readonly History[],
   hypotheses: readonly Hypothesis[],
   knobs: Parameters<typeof logEvidence>[1],
-): number {
+): readonly number[] {
   const of = (story: History['story']): number =>
     logEvidence(histories.find((one) => one.story === story)!, knobs, []).log
   const slips = hypotheses.filter(({ family }) => family.suspect.kind === 'adjuster slipped or at its stop')
   const total = soundShare.healthy + soundShare.misadjusted
   const misadjusted = soundShare.misadjusted / total
-  return logSum([
+  return [
     Math.log(soundShare.healthy / total) + of('set before'),
     Math.log(misadjusted * (slips.length > 0 ? 0.4 : 1)) + of('anywhere'),
     ...slips.map(({ log }) => Math.log((0.6 * misadjusted) / slips.length) + log),
-  ])
+  ]
 }
 
 const healthySuspect = (posterior: number): RankedSuspect => ({

@@ -11,6 +11,8 @@ import {
   fourWheels,
   heightAt,
   padAt,
+  playAt,
+  playSlots,
   steerGaugeAt,
   vehicleNumbers,
 } from './vehicle-vector.ts'
@@ -45,7 +47,16 @@ const liftOf = (wheel: number, spring: number): number =>
 export function vehicleModel(
   axles: readonly ExaminedAxle[],
   knobs: readonly Knob[],
-  { travel, turns }: { readonly travel: Readonly<Record<ExaminedWheel, number>>; readonly turns: boolean },
+  {
+    travel,
+    turns,
+    plays,
+  }: {
+    readonly travel: Readonly<Record<ExaminedWheel, number>>
+    readonly turns: boolean
+    /** Joints whose play was measured, by `playName`. */
+    readonly plays: readonly string[]
+  },
 ): VehicleModel {
   const models = axles.map((axle) => modelOf(axle, knobs, travel, turns))
   const numbers = new Float64Array(vehicleNumbers)
@@ -78,6 +89,9 @@ export function vehicleModel(
       const shorter = way.springs?.[wheel] ?? 0
       if (shorter !== 0) add(all, bySpring[k]!, shorter)
       all[padAt(wheel)]! += way.pads?.[wheel] ?? 0
+    })
+    plays.forEach((name, slot) => {
+      if (slot < playSlots) all[playAt(slot)]! += way.play?.[name] ?? 0
     })
     all[camberGaugeAt]! += way.camberGauge ?? 0
     all[steerGaugeAt]! += way.steerGauge ?? 0

@@ -14,8 +14,11 @@ export const ofTurn = (side: Side): number => (side === 'left' ? 10 : 11)
 /** The four wheels, in the order that this room keeps. */
 export const fourWheels: readonly ExaminedWheel[] = ['front left', 'front right', 'rear left', 'rear right']
 
-/** All that can be different about a vehicle and the way it is read: two axles, four heights, four pads, two gauges. */
-export const vehicleNumbers = 2 * axleNumbers + 10
+/** Joints whose play can be told at once. */
+export const playSlots = 16
+
+/** All that can be different about a vehicle and the way it is read: two axles, four heights, four pads, two gauges, play. */
+export const vehicleNumbers = 2 * axleNumbers + 10 + playSlots
 
 /** Height of a wheel above design against the body. */
 export const heightAt = (wheel: ExaminedWheel): number => 2 * axleNumbers + fourWheels.indexOf(wheel)
@@ -28,3 +31,9 @@ export const camberGaugeAt = 2 * axleNumbers + 8
 
 /** How far the steer gauge stands off straight ahead, to the left. */
 export const steerGaugeAt = 2 * axleNumbers + 9
+
+/** Play of a joint, by its number among those that were measured. */
+export const playAt = (slot: number): number => 2 * axleNumbers + 10 + slot
+
+/** The name that a joint's play goes by. */
+export const playName = (wheel: ExaminedWheel, joint: string): string => `${wheel} ${joint}`
