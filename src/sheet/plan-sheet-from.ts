@@ -11,6 +11,7 @@ import { type PlanOfJob, type PlanOfJobOptions, planOfJob } from './plan-of-job.
 import { orderOfIds } from './plan-order-of-ids.ts'
 import type { PlanSheet } from './plan-sheet.ts'
 import { planTimeWords } from './plan-time-words.ts'
+import { planWrenches } from './plan-wrenches.ts'
 import type { SheetSources } from './sources.ts'
 
 /** How a plan sheet is made. @source definition */
@@ -74,7 +75,7 @@ export function planSheetFrom(sources: SheetSources, options: PlanSheetOptions =
       { heading: 'Used once', items: plan.shopping.singleUse },
       { heading: 'Used up', items: plan.shopping.consumables },
     ].filter(({ items }) => items.length > 0),
-    missing: planMissing(plan.missing),
+    missing: [...planMissing(plan.missing), ...planWrenches(assembly, actions, sources)],
     consequences: planConsequences(assembly, plan.consequences),
     branches,
     alternatives: planAlternatives(plan),
