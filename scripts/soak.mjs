@@ -1,5 +1,5 @@
 // Long form of the honesty checks: 20,000 simulated vehicles per method and quantity, instead of a few hundred; and of
-// the separate check of plans: every wearing part on both sides, hundreds of changed orders of each.
+// the separate check of plans: every wearing part on both sides, hundreds of changed orders of each, every failure of every joint.
 //   npm run soak -- [seed [draws]]
 import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
@@ -15,6 +15,7 @@ const { status } = spawnSync(
     'run',
     'test/honest',
     'test/property/plan/independent.test.ts',
+    'test/property/plan/failures.test.ts',
     '--testTimeout=3600000',
   ],
   {

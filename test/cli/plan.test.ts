@@ -96,6 +96,43 @@ describe('axlewright plan', () => {
   })
 })
 
+describe('axlewright plan --failed', () => {
+  const failed = (...words: string[]) => plan('--failed', ...words)
+  test('CM12 what went wrong is told, planned, and had before lifting', () => {
+    const { out, code } = failed(
+      'front right tie-rod-end: taper will not part, press',
+      'front left wheel-nuts: snapped stud',
+    )
+    expect(code).toBe(0)
+    expect(out).toMatch(/^What failed$/m)
+    expect(out).toMatch(/^Taper will not part: front right tie rod end \(tried in vain: the separator/m)
+    expect(out).toMatch(/ □ \S* +Drive a fork/)
+    expect(out).toMatch(/^□ Parts: wheel stud of the front left wheel nuts$/m)
+    expect(out).toMatch(/^□ The kit has no fork/m)
+  })
+  test('CM12 --json has the branches', () => {
+    const sheet = JSON.parse(failed('front left lower-front-bolt: rounded head', '--json').out)
+    expect(sheet.branches).toHaveLength(1)
+    expect(sheet.branches[0].because).toBe('rounded head: front left lower front pivot bolt')
+  })
+  test('CM12 what is not understood is told at once; what cannot be so is refused', () => {
+    const { code, err, out } = failed(
+      'front left strut',
+      'nowhere: rounded head',
+      'front left wheel-nuts: rounded head, dynamite',
+    )
+    expect([code, out]).toEqual([2, ''])
+    expect(err).toMatch(
+      /“front left strut”: write a joint or a part, a colon and what went wrong: seized sleeve, /,
+    )
+    expect(err).toMatch(/no joint “nowhere”/)
+    expect(err).toMatch(/“dynamite” is no way that could have been tried\. Known are soak, /)
+    const cannot = failed('front left wheel-nuts: taper will not part')
+    expect([cannot.code, cannot.out]).toEqual([2, ''])
+    expect(cannot.err).toMatch(/cannot be at the front left wheel nuts: it has no taper/)
+  })
+})
+
 describe('axlewright plan --judge', () => {
   const judge = (name: string, text: string) => {
     writeFileSync(file(name), text)
