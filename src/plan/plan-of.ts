@@ -3,6 +3,7 @@ import type { Action } from './action.ts'
 import { afterAction } from './after-action.ts'
 import type { Assembly, Side, StandIn } from './assembly.ts'
 import { type BestSequence, bestSequence } from './best-sequence.ts'
+import { checkState } from './check-state.ts'
 import { consequencesOf } from './consequences-of.ts'
 import { factOf } from './fact-of.ts'
 import type { Goal } from './goal.ts'
@@ -42,7 +43,7 @@ const usualBudget = 2e7
  *
  * @param goal parts to replace and joints to open, by the assembly's ids
  * @param kit what the workshop owns; without it nothing is missing
- * @throws {Refusal} `nothing-to-do`, `no-such-part`, `no-such-joint`, `no-way`, `contradiction`
+ * @throws {Refusal} `nothing-to-do`, `no-such-part`, `no-such-joint`, `no-way`, `contradiction`, `part-missing`
  * @source own derivation: docs/methods/plan.md
  */
 export function planOf(
@@ -56,6 +57,7 @@ export function planOf(
   const jacks = Math.max(1, supports.filter((kind) => kind === 'jack').length, jacksNow(assembly, from))
   const orders = (work: Work) => sideOrders(work).map((sides) => ({ support: held, jacks, sides }))
   const lacks = kit ? lackedBy(kit) : []
+  checkState(assembly, from)
   const isFresh = Object.keys(from).length === 0
   const { make } = goal
   const { needed, work, ways, troubles } = make
