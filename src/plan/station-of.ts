@@ -15,12 +15,9 @@ export function stationOf(assembly: Assembly, state: State): string {
   const stand = [...new Set(supports.map(({ axle, is }) => `${many ? `${axle} ` : ''}${told(is)}`))].join(
     ', ',
   )
-  const arms = Object.values(assembly.parts)
-    .filter(({ kind }) => kind === 'wheel')
-    .map((part) => ({
-      where: `${part.axle} ${part.side}`,
-      is: factOf(state, keys.arm(`${part.axle} ${part.side}`)),
-    }))
+  const arms = assembly.axles
+    .flatMap((axle) => [`${axle} left`, `${axle} right`])
+    .map((where) => ({ where, is: factOf(state, keys.arm(where)) }))
   const jacks = arms
     .filter(({ is }) => is === 'jack under' || is === 'raised to ride height')
     .map(({ where, is }) =>

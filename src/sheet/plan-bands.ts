@@ -1,4 +1,4 @@
-import { type Action, type Assembly, afterAction, type State, stationOf } from '../plan/index.ts'
+import { type Action, type Assembly, stationOf } from '../plan/index.ts'
 
 /** Actions that are done while the vehicle stands as it stands. */
 interface ActionBand {
@@ -14,13 +14,13 @@ interface ActionBand {
  */
 export function planBands(assembly: Assembly, actions: readonly Action[]): readonly ActionBand[] {
   const bands: { station: string; actions: Action[] }[] = []
-  let state: State = {}
+  const state: Record<string, string> = {}
   for (const action of actions) {
     const station = stationOf(assembly, state)
     const last = bands.at(-1)
     if (last && (last.station === station || passing.test(station))) last.actions.push(action)
     else bands.push({ station, actions: [action] })
-    state = afterAction(state, action)
+    Object.assign(state, action.effects)
   }
   return bands
 }

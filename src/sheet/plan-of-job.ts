@@ -14,10 +14,13 @@ import { Refusal } from '../quantity/index.ts'
 import { planCorner } from './plan-corner.ts'
 import { failuresOfJob } from './plan-failures-of-job.ts'
 import { goalOfJob } from './plan-goal-of-job.ts'
+import { planWrenches } from './plan-wrenches.ts'
 import type { SheetSources } from './sources.ts'
 
 /** What a plan sheet is laid out from. Keep it: an order that is edited by hand is judged against it at once. @source definition */
 export interface PlanOfJob {
+  /** The vehicle as the log names it. */
+  readonly vehicle: string
   readonly assembly: Assembly | null
   readonly goal: Goal | null
   readonly plan: Plan | null
@@ -27,6 +30,8 @@ export interface PlanOfJob {
   readonly minutes: number
   /** What each joint must be like when it is done, in words, by the assembly's ids. */
   readonly values: Readonly<Record<string, string>>
+  /** Values that no torque wrench of the kit covers, as sentences. */
+  readonly wrenches: readonly string[]
   readonly troubles: readonly string[]
 }
 
@@ -49,7 +54,17 @@ export interface PlanOfJobOptions extends PlanOptions {
 export function planOfJob(sources: SheetSources, options: PlanOfJobOptions = {}): PlanOfJob {
   const { goal: given, failed, ...how } = options
   const troubles: string[] = []
-  const nothing = { assembly: null, goal: null, plan: null, actions: {}, minutes: 0, values: {} }
+  const state = foldJob(sources.job.entries)
+  const nothing = {
+    vehicle: state.opened?.vehicle ?? 'Vehicle not named',
+    assembly: null,
+    goal: null,
+    plan: null,
+    actions: {},
+    minutes: 0,
+    values: {},
+    wrenches: [],
+  }
   const tell = (error: unknown) => {
     if (!(error instanceof Refusal)) throw error
     troubles.push(`${error.sentence} ${error.remedy}`)
@@ -65,7 +80,6 @@ export function planOfJob(sources: SheetSources, options: PlanOfJobOptions = {})
     return { ...nothing, troubles }
   }
   if (!spec) troubles.push('No spec sheet: no joint has a value. Type them from your own information.')
-  const state = foldJob(sources.job.entries)
   const said = given ? { goal: given, troubles: [] } : goalOfJob(assembly, state)
   troubles.push(...said.troubles)
   const failures = failuresOfJob(assembly, state, said.goal?.replace ?? [])
@@ -81,12 +95,14 @@ export function planOfJob(sources: SheetSources, options: PlanOfJobOptions = {})
     const plan = planOf(assembly, goal, sources.kit ?? undefined, how)
     const order = plan.bands.flatMap(({ lines }) => lines.map(({ action }) => action))
     return {
+      vehicle: nothing.vehicle,
       assembly,
       goal,
       plan,
       actions: Object.fromEntries(order.map((action) => [action.id, action])),
       minutes: judgeOrder(assembly, goal, order).minutes.all,
       values: valuesOf(assembly, sources, state),
+      wrenches: planWrenches(assembly, order, sources),
       troubles,
     }
   } catch (error) {

@@ -1,4 +1,3 @@
-import { foldJob } from '../job/index.ts'
 import { type Action, judgeOrder, type Plan, type PlanLine, totalMinutes } from '../plan/index.ts'
 import { planAlternatives } from './plan-alternatives.ts'
 import { planBands } from './plan-bands.ts'
@@ -11,7 +10,6 @@ import { type PlanOfJob, type PlanOfJobOptions, planOfJob } from './plan-of-job.
 import { orderOfIds } from './plan-order-of-ids.ts'
 import type { PlanSheet } from './plan-sheet.ts'
 import { planTimeWords } from './plan-time-words.ts'
-import { planWrenches } from './plan-wrenches.ts'
 import type { SheetSources } from './sources.ts'
 
 /** How a plan sheet is made. @source definition */
@@ -34,7 +32,7 @@ export function planSheetFrom(sources: SheetSources, options: PlanSheetOptions =
   const { order, planned: before, ...how } = options
   const planned = before ?? planOfJob(sources, how)
   const { assembly, goal, plan, troubles } = planned
-  const title = planTitle(sources)
+  const title = planTitle(sources, planned.vehicle)
   if (!assembly || !goal || !plan)
     return { ...empty, title, choices: assembly ? planChoices(assembly, goal) : [], troubles: [...troubles] }
   const lines: Record<string, PlanLine> = Object.fromEntries(
@@ -75,7 +73,7 @@ export function planSheetFrom(sources: SheetSources, options: PlanSheetOptions =
       { heading: 'Used once', items: plan.shopping.singleUse },
       { heading: 'Used up', items: plan.shopping.consumables },
     ].filter(({ items }) => items.length > 0),
-    missing: [...planMissing(plan.missing), ...planWrenches(assembly, actions, sources)],
+    missing: [...planMissing(plan.missing), ...planned.wrenches],
     consequences: planConsequences(assembly, plan.consequences),
     branches,
     alternatives: planAlternatives(plan),
@@ -84,8 +82,7 @@ export function planSheetFrom(sources: SheetSources, options: PlanSheetOptions =
   }
 }
 
-function planTitle({ job, spec }: SheetSources): PlanSheet['title'] {
-  const vehicle = foldJob(job.entries).opened?.vehicle ?? 'Vehicle not named'
+function planTitle({ job, spec }: SheetSources, vehicle: string): PlanSheet['title'] {
   return { vehicle, job: job.job, workshop: job.workshop, source: spec?.source ?? '' }
 }
 
