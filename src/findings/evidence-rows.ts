@@ -29,11 +29,22 @@ export interface EvidenceRows {
   readonly read: readonly EvidenceRow[]
   /** Covariance of `read`. */
   readonly noise: readonly (readonly number[])[]
-  readonly limits: readonly (EvidenceRow & { readonly spread: number })[]
+  readonly limits: readonly LimitRow[]
 }
 
-/** Angles set inside limits lie about evenly between them. @source own choice */
-const shareOfHalf = 0.6
+/** A limit: its middle is what the maker's model has; what can be set was set about there. */
+export interface LimitRow extends EvidenceRow {
+  /** How near the middle the model's own figure is. */
+  readonly design: number
+  /** How near the middle it was set. */
+  readonly set: number
+}
+
+/** Makers print limits about their own figure, rounded: so near, as a share of the half width, and rad. @source own choice */
+const shareOfDesign = 0.15
+const roundingOfDesign = 0.0008
+/** Whoever sets angles stops somewhere inside: as a share of the half width. @source own choice */
+const shareOfHalf = 0.45
 /** Whoever set them read them with an error of his own, rad. @source from memory, common practice, no source */
 const setterError = 0.0015
 /** Swing of a sound joint, m. @source from memory, common practice, no source */
@@ -83,7 +94,9 @@ export function evidenceRows(problem: FindingsProblem, straight: Float64Array): 
     of[camberGaugeAt] = 0
     of[steerGaugeAt] = 0
     const half = (limit.high - limit.low) / 2
-    return [{ name, of, value: (limit.high + limit.low) / 2, spread: Math.hypot(shareOfHalf * half, setterError) }]
+    const design = Math.hypot(shareOfDesign * half, roundingOfDesign)
+    const set = Math.hypot(shareOfHalf * half, setterError)
+    return [{ name, of, value: (limit.high + limit.low) / 2, design, set }]
   })
   return { read: list.map(({ name, of, value }) => ({ name, of, value })), noise, limits }
 }

@@ -9,11 +9,11 @@ import type { VehicleWay } from './vehicle-way.ts'
 
 /** Everything that can be wrong with this vehicle, or with the way it was read, but for the adjusters alone. @source own derivation: docs/methods/findings.md */
 export function familiesOf(problem: FindingsProblem, knobs: readonly Knob[]): readonly Family[] {
-  return [...problem.axles.flatMap(familiesOfAxle), ...knobs.flatMap(knobFaults), ...ofReading(problem)]
+  return [...problem.axles.flatMap(familiesOfAxle), ...knobs.flatMap((knob, i) => knobFaults(knob, i)), ...ofReading(problem)]
 }
 
 /** An adjuster that is not where it was left, or whose washer was put in the other way round. */
-function knobFaults(knob: Knob): readonly Family[] {
+function knobFaults(knob: Knob, number: number): readonly Family[] {
   const { adjuster, end, on } = knob
   const side = on === 'both' ? null : on
   const way: VehicleWay = { axles: { [end]: scaledWay(knob) } }
@@ -23,6 +23,7 @@ function knobFaults(knob: Knob): readonly Family[] {
     main: way,
     also: [],
     late: true,
+    knob: number,
   })
   if (adjuster.kind === 'wedge' || adjuster.kind === 'offset sleeve') return []
   return [

@@ -19,4 +19,6 @@ export interface Family {
   readonly also: readonly SideWay[]
   /** A fault of reading, or one that came after the adjusters were set, in every story. */
   readonly late?: boolean
+  /** An adjuster that stood elsewhere when the angles were set: its number among the vehicle's knobs. */
+  readonly knob?: number
 }

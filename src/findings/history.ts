@@ -19,6 +19,8 @@ export interface History {
   readonly column: (now: Float64Array) => Float64Array
   /** The same of an effect that came after the setting in every story. */
   readonly lately: (now: Float64Array) => Float64Array
+  /** An adjuster that stood half its range lower when the angles were set. */
+  readonly since: (knob: number) => Float64Array
   readonly knobs: readonly Float64Array[]
   readonly residual: Float64Array
   /** How many of the first rows are limits. */
@@ -62,23 +64,39 @@ export function historyOf(
   },
 ): History {
   const { read, limits, noise } = rows
-  const m = limits.length
+  const waysOf = knobs.map((knob): VehicleWay => ({ axles: { [knob.end]: knob.way } }))
+  const soundRates = waysOf.map((way) => sound.rate(way))
+  const nowRates = waysOf.map((way) => now.rate(way))
+  const setRows =
+    story === 'anywhere' ? [] : limits.filter((row) => isSet(row, soundRates, knobs))
+  const m = limits.length + setRows.length
   const n = m + read.length
-  const onLimits = story === 'set after' ? now : sound
-  const stack = (past: Float64Array | null, present: Float64Array): Float64Array => {
+  const past = story === 'set after' ? now : sound
+  const pastRates = story === 'set after' ? nowRates : soundRates
+  /** By block: what the maker drew, what was set, what is read. */
+  const stack = (drawn: Numbers, set: Numbers, present: Numbers): Float64Array => {
     const all = new Float64Array(n)
-    if (past) limits.forEach((row, i) => { all[i] = times(row, past) })
-    read.forEach((row, i) => { all[m + i] = times(row, present) })
+    if (drawn) for (let i = 0; i < limits.length; i++) all[i] = times(limits[i]!, drawn)
+    if (set) for (let i = 0; i < setRows.length; i++) all[limits.length + i] = times(setRows[i]!, set)
+    if (present) for (let i = 0; i < read.length; i++) all[m + i] = times(read[i]!, present)
     return all
   }
   // spring heights count from design: the model stands where it was measured
   const level = atDesignSprings(now)
-  const residual = new Float64Array(n)
-  const expected = stack(story === 'set after' ? level : sound.numbers, level)
-  limits.forEach((row, i) => { residual[i] = row.value - expected[i]! })
-  read.forEach((row, i) => { residual[m + i] = row.value - expected[m + i]! })
+  // what the maker drew has its adjusters in the middle
+  const drawn = Float64Array.from(sound.numbers)
+  knobs.forEach((knob, k) => {
+    const middle = (knob.low + knob.high) / 2
+    for (let i = 0; i < drawn.length; i++) drawn[i]! += middle * soundRates[k]![i]!
+  })
+  const residual = Float64Array.from(
+    [...limits, ...setRows, ...read].map(({ value }) => value),
+  )
+  const expected = stack(drawn, story === 'set after' ? level : sound.numbers, level)
+  for (let i = 0; i < n; i++) residual[i]! -= expected[i]!
   const covariance = Array.from({ length: n }, () => new Array<number>(n).fill(0))
-  limits.forEach(({ spread }, i) => { covariance[i]![i] = spread * spread })
+  limits.forEach(({ design }, i) => { covariance[i]![i] = design * design })
+  setRows.forEach(({ set }, i) => { covariance[limits.length + i]![limits.length + i] = set * set })
   noise.forEach((line, i) => { line.forEach((x, j) => { covariance[m + i]![m + j] = x }) })
   const spread = (column: Float64Array): void => {
     for (let i = 0; i < n; i++) {
@@ -87,22 +105,18 @@ export function historyOf(
       for (let j = 0; j < n; j++) covariance[i]![j]! += x * column[j]!
     }
   }
-  now.scatter.forEach((column, k) => { spread(stack(onLimits.scatter[k]!, column)) })
-  for (const column of now.springs) spread(stack(story === 'set after' ? column : null, column))
+  now.ofModel.forEach((column, k) => { spread(stack(sound.ofModel[k]!, past.ofModel[k]!, column)) })
+  now.ofMaking.forEach((column, k) => { spread(stack(null, past.ofMaking[k]!, column)) })
+  for (const column of now.springs) spread(stack(null, story === 'set after' ? column : null, column))
   const free: Float64Array[] = []
-  for (const knob of knobs) {
-    const way: VehicleWay = { axles: { [knob.end]: knob.way } }
-    const [past, present] = [onLimits.rate(way), now.rate(way)]
-    if (story === 'anywhere') {
-      // when the limits were met it stood somewhere about its middle, now it stands somewhere else
-      const middle = (knob.low + knob.high) / 2
-      limits.forEach((row, i) => { residual[i]! -= middle * times(row, past) })
-      spread(stack(scaled(past, knob.half / Math.sqrt(3)), new Float64Array(past.length)))
-      if (knob.known === null) free.push(scaled(stack(null, present), knob.half))
-      else spread(scaled(stack(null, present), knob.known))
-    } else if (knob.known === null) free.push(scaled(stack(past, present), knob.half))
-    else spread(scaled(stack(past, present), knob.known))
-  }
+  knobs.forEach((knob, k) => {
+    // a sleeve has no middle: the maker's figure may be with it either way round
+    if (knob.adjuster.kind === 'offset sleeve')
+      spread(stack(scaled(soundRates[k]!, knob.half / Math.sqrt(2)), null, null))
+    const column = stack(null, pastRates[k]!, nowRates[k]!)
+    if (knob.known === null) free.push(scaled(column, knob.half))
+    else spread(scaled(column, knob.known))
+  })
   const triangle = choleskyOf(covariance)
   const white = (column: Float64Array): Float64Array => {
     const out = new Float64Array(n)
@@ -129,8 +143,9 @@ export function historyOf(
   })
   return {
     story,
-    column: (rate) => white(stack(story === 'set after' ? rate : null, rate)),
-    lately: (rate) => white(stack(null, rate)),
+    column: (rate) => white(stack(null, story === 'set after' ? rate : null, rate)),
+    lately: (rate) => white(stack(null, null, rate)),
+    since: (knob) => white(scaled(stack(null, pastRates[knob]!, null), -knobs[knob]!.half)),
     knobs: freeWhite,
     residual: residualWhite,
     limits: m,
@@ -199,6 +214,14 @@ function atDesignSprings({ numbers, lifts }: VehicleModel): Float64Array {
   })
   return level
 }
+
+type Numbers = Float64Array | null
+
+/** Least change, over half the range of an adjuster, of an angle that is set by it, rad. @source own choice */
+const setBy = 0.001
+
+const isSet = (row: EvidenceRow, rates: readonly Float64Array[], knobs: readonly Knob[]): boolean =>
+  knobs.some((knob, k) => Math.abs(times(row, rates[k]!)) * knob.half > setBy)
 
 const times = ({ of }: EvidenceRow, numbers: Float64Array): number => dot(of, numbers)
 

@@ -20,6 +20,9 @@ export interface Hypothesis {
 /** How likely each story is. */
 export type StoryWeights = Readonly<Partial<Record<Story, number>>>
 
+/** Sizes of adjusters count in thousandths of half their range. @source definition */
+const halfRanges = 1000
+
 const cut: Truncated = { logShare: 0, mean: 0, variance: 1 }
 
 /** Log of the sum of exponentials. @source definition */
@@ -55,7 +58,9 @@ export function hypothesisOf(
     const weight = weights[history.story] ?? 0
     if (weight === 0) return []
     const column = family.late ? history.lately : history.column
-    const whole = column(main)
+    // where an adjuster stands now is its own unknown; what it did before is told by what was set
+    const whole =
+      family.knob === undefined ? column(main) : scaled(history.since(family.knob), halfRanges)
     const sideways = [
       ...family.also.map(({ spread, mean = 0 }, i): Unknown => ({
         column: scaled(column(beside[i]!), spread),

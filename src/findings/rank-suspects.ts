@@ -26,8 +26,8 @@ export interface FindingsOptions {
 const apart = 2
 /** A suspect so much less likely than the first of a group stands by itself. @source own choice */
 const leastShare = 0.05
-/** Below this the first group does not stand out. @source own choice */
-const standsOut = 0.5
+/** Below this a first group does not stand out: one that says that no part is at fault, and one that names a part. @source own choice */
+const standsOut = { sound: 0.5, fault: 0.75 } as const
 
 /**
  * Which part explains what was read: every suspect of the vehicle with its share of belief, in groups that these
@@ -57,7 +57,7 @@ export function rankSuspects(problem: FindingsProblem, options: FindingsOptions 
       histories,
       knobs,
       now,
-      weights: family.late ? lateStories : storyShares,
+      weights: family.knob === undefined ? (family.late ? lateStories : storyShares) : slipStories,
     }),
   )
   const soundPart = options.frequencies?.sound ?? soundShare.healthy + soundShare.misadjusted
@@ -83,7 +83,7 @@ export function rankSuspects(problem: FindingsProblem, options: FindingsOptions 
     healthySuspect(posteriors[0]!),
     ...hypotheses.map((hypothesis, i) => rankedOf(hypothesis, posteriors[i + 1]!)),
   ]
-  const groups = tightGroups(posteriors, distance, { limit: apart, least: leastShare })
+  const groups = tightGroups(posteriors, distance, { limit: apart, least: leastShare, first: 0 })
     .map((members): SuspectGroup => {
       const suspects = members.map((i) => ranked[i]!).sort((a, b) => b.posterior - a.posterior)
       return { suspects, posterior: suspects.reduce((sum, one) => sum + one.posterior, 0) }
@@ -94,9 +94,14 @@ export function rankSuspects(problem: FindingsProblem, options: FindingsOptions 
     visible: ranked.filter((_, i) => visible[i]).map(({ suspect }) => suspect),
     unexplained: [],
     nextChecks: [],
-    cannotTell: !(groups[0]!.posterior >= standsOut),
+    cannotTell: !(groups[0]!.posterior >= (holdsSound(groups[0]!) ? standsOut.sound : standsOut.fault)),
   }
 }
+
+const holdsSound = ({ suspects }: SuspectGroup): boolean =>
+  suspects.some(({ suspect }) => suspect.kind === outOfAdjustment.kind)
+
+const slipStories = { 'set before': 1 }
 
 const lateStories = {
   'set before': storyShares['set before'] + storyShares['set after'],

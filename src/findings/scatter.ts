@@ -8,3 +8,6 @@ export const modelToe = 0.0009
 /** Ride height of a sound vehicle, m: of each spring, and of both of an axle together (load). @source from memory, common practice, no source */
 export const springSpread = 0.004
 export const axleSpringSpread = 0.007
+/** Camber, toe and kingpin of one end of a whole axle as made, rad. @source from memory, common practice, no source */
+export const axleCamber = 0.0025
+export const axleToe = 0.0012

@@ -26,7 +26,8 @@ export interface VehicleModel {
   readonly numbers: Float64Array
   readonly rate: (way: VehicleWay) => Float64Array
   /** Columns at one standard deviation: of the models' points, of making, of springs and load. */
-  readonly scatter: readonly Float64Array[]
+  readonly ofModel: readonly Float64Array[]
+  readonly ofMaking: readonly Float64Array[]
   readonly springs: readonly Float64Array[]
   /** One wheel higher against the body, per m. */
   readonly lifts: readonly Float64Array[]
@@ -101,7 +102,8 @@ export function vehicleModel(
     numbers,
     rate,
     lifts,
-    scatter: models.flatMap((model, i) => [...model.ofModel, ...model.ofMaking].map((c) => placed(i, c))),
+    ofModel: models.flatMap((model, i) => model.ofModel.map((c) => placed(i, c))),
+    ofMaking: models.flatMap((model, i) => model.ofMaking.map((c) => placed(i, c))),
     springs: [
       ...bySpring.map((column) => column.map((x) => x * springSpread)),
       ...[0, 2].map((k) =>

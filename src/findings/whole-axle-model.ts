@@ -13,7 +13,7 @@ import {
 import { metre, rad } from '../quantity/index.ts'
 import type { AxleModel, WholeWay } from './axle-model.ts'
 import { type AxleBody, bodyWith } from './axle-body.ts'
-import { makingCamber, modelCamber, modelToe } from './scatter.ts'
+import { axleCamber, axleToe, modelCamber, modelToe } from './scatter.ts'
 import { axleNumbers, ofAxle, ofTurn } from './vehicle-vector.ts'
 import { wholePointNames } from './whole-point-names.ts'
 
@@ -98,12 +98,12 @@ export function wholeAxleModel(corner: Corner, { travel, set, turns }: WholeStan
       ),
     ofModel: [...ofModel, rateOf(both(modelCamber, 0)), rateOf(both(0, modelToe))],
     ofMaking: sides.flatMap((side) => [
-      rateOf({ shim: { [side]: { camber: makingCamber, toe: 0 } } }),
-      rateOf({ shim: { [side]: { camber: 0, toe: makingCamber } } }),
+      rateOf({ shim: { [side]: { camber: axleCamber, toe: 0 } } }),
+      rateOf({ shim: { [side]: { camber: 0, toe: axleToe } } }),
       ...(steered
         ? [
-            rateOf({ tilt: { [side]: { camber: makingCamber, caster: 0 } } }),
-            rateOf({ tilt: { [side]: { camber: 0, caster: makingCamber } } }),
+            rateOf({ tilt: { [side]: { camber: axleCamber, caster: 0 } } }),
+            rateOf({ tilt: { [side]: { camber: 0, caster: axleCamber } } }),
           ]
         : []),
     ]),
