@@ -14,6 +14,7 @@ import type { Plan, PlanBand, PlanLine } from './plan.ts'
 import { sequenceOf } from './sequence-of.ts'
 import { shoppingOf } from './shopping-of.ts'
 import type { State } from './state.ts'
+import { stateAsFailed } from './state-as-failed.ts'
 import { stationOf } from './station-of.ts'
 import { toolsAgainstKit } from './tools-against-kit.ts'
 import { totalMinutes } from './total-minutes.ts'
@@ -50,8 +51,14 @@ export function planOf(
   assembly: Assembly,
   goal: Goal,
   kit?: Kit,
-  { support, checker = 'another person', effort = { budget: usualBudget }, from = {} }: PlanOptions = {},
+  {
+    support,
+    checker = 'another person',
+    effort = { budget: usualBudget },
+    from: recorded = {},
+  }: PlanOptions = {},
 ): Plan {
+  const from = stateAsFailed(assembly, goal, recorded)
   const supports = Object.values(kit?.supports ?? {}).map(({ kind }) => kind)
   const held = heldNow(assembly, from) ?? support ?? (supports.includes('lift') ? 'lift' : 'jack and stands')
   const jacks = Math.max(1, supports.filter((kind) => kind === 'jack').length, jacksNow(assembly, from))

@@ -11,6 +11,7 @@ import {
   keys,
   planOf,
   type Rung,
+  type State,
 } from '../../../src/plan/index.ts'
 import { Refusal } from '../../../src/quantity/index.ts'
 import { refuses } from '../../support/law.ts'
@@ -197,6 +198,65 @@ describe('what can fail', () => {
     expect(planned).toBeGreaterThan(80)
     expect(told).toBeGreaterThan(0)
   }, 3_600_000)
+})
+
+describe('what fails on the way', () => {
+  const assembly = vehicleNamed('bus')
+  /** Found out just before an action of the plan. */
+  const found: readonly (readonly [before: RegExp, replace: string, Failure])[] = [
+    [
+      /^free .*ball-joint/,
+      'front left coil',
+      { what: 'taper will not part', joint: 'front left lower-ball-joint', tried: ['press'] },
+    ],
+    [
+      /^take off front left coil/,
+      'front left coil',
+      { what: 'seized sleeve', joint: 'front left lower-front-bolt', tried: gentler },
+    ],
+    [
+      /^open front left wheel-nuts/,
+      'front left lower-arm',
+      { what: 'snapped stud', joint: 'front left wheel-nuts' },
+    ],
+    [
+      /^compare beside/,
+      'front left lower-arm',
+      { what: 'wrong part in the box', part: 'front left lower-arm' },
+    ],
+    [
+      /^final front left damper-bottom/,
+      'front left lower-arm',
+      { what: 'stripped thread', joint: 'front left lower-front-bolt' },
+    ],
+    [/^lower$/, 'front left lower-arm', { what: 'stud spins', joint: 'front left lower-ball-joint' }],
+  ]
+  for (const [before, replace, failure] of found)
+    test(`PL21 ${failure.what}, found out before ${before.source}: the rest is planned from there`, () => {
+      const { actions } = ordered(assembly, { replace: [replace] })
+      const at = actions.findIndex(({ id }) => before.test(id))
+      expect(at).toBeGreaterThan(0)
+      const from: State = Object.assign({}, ...actions.slice(0, at).map(({ effects }) => effects))
+      const goal: Goal = { replace: [replace], failed: [failure] }
+      const plan = planOf(assembly, goal, undefined, { effort, from })
+      const rest = plan.bands.flatMap(({ lines }) => lines.map(({ action }) => action))
+      const { faults, state } = judgeOrder(assembly, goal, rest, { from })
+      expect(faults).toEqual([])
+      for (const id of Object.keys(assembly.joints))
+        expect(['closed', 'final', 'checked'], id).toContain(factOf(state, keys.joint(id)))
+      for (const { fastener, joint, replaced, mended } of branchesOf(assembly, goal)) {
+        if (fastener) expect(factOf(state, keys.fastener(joint!.id))).toBe('new')
+        if (mended) expect(factOf(state, keys.mending(joint!.id))).toBe('mended')
+        for (const id of replaced) expect(factOf(state, keys.part(id)), id).toBe('new')
+      }
+      if (failure.joint)
+        expect(rest.some(({ effects }) => effects[keys.joint(failure.joint!)] === 'open')).toBe(true)
+      else {
+        const stop = rest.findIndex(({ verb }) => verb === 'wait for part')
+        expect(rest.findIndex(({ id }) => id === `fit ${failure.part}`)).toBeGreaterThan(stop)
+        expect(stop).toBeGreaterThanOrEqual(0)
+      }
+    })
 })
 
 const wishbone = vehicleNamed('bus')
