@@ -19,7 +19,7 @@ const fittedTogether: Readonly<Record<string, readonly (readonly [string, string
 
 /**
  * A vehicle of which a corner model is typical: all points off by their own spread, the whole larger or smaller, longer,
- * broader or higher, both pivots of an arm shifted. One whose wheel could not go 40 mm up and down is drawn again.
+ * broader or higher, both pivots of an arm shifted. One whose wheel could not go through the travel of its kind, is drawn again: there are none such on the road.
  */
 export function drawnVehicle(typical: Corner, random: SeededRandom): Corner {
   const draw = (spread: number) => spread * random.normal()
@@ -59,7 +59,8 @@ function canMove(corner: Corner): boolean {
   if (isWholeAxle(corner.layout)) return true
   try {
     const m = mechanism(cornerPoints(corner))
-    for (const travel of [mm(40), mm(-40)]) poseAt(m, { travel, rack: metre(0) })
+    const { bump, droop } = corner.travel ?? { bump: mm(60), droop: mm(60) }
+    for (const travel of [bump, metre(-droop)]) poseAt(m, { travel, rack: metre(0) })
     return true
   } catch (error) {
     if (error instanceof Refusal) return false

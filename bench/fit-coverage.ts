@@ -1,6 +1,7 @@
 import type { Adjuster } from '../src/adjust/index.ts'
-import { type Corner, fitCorner, foreseenOf, nextMeasurements } from '../src/corner/index.ts'
-import { seededRandom, standardUncertainty } from '../src/measure/index.ts'
+import { type Corner, fitCorner, foreseenOf, nextMeasurements, type Observable } from '../src/corner/index.ts'
+import { type SeededRandom, seededRandom, standardUncertainty } from '../src/measure/index.ts'
+import { Refusal } from '../src/quantity/index.ts'
 import { drawnVehicle } from './drawn-vehicle.ts'
 import { moveOf, onVehicle, taken, twelveFor } from './twelve-measurements.ts'
 
@@ -43,14 +44,13 @@ export function fitCoverage(
   const spreads: number[] = []
   let [inside, precise, named, falseGross, squares] = [0, 0, 0, 0, 0]
   for (let i = 0; i < vehicles; i++) {
-    const vehicle = drawnVehicle(corner, random)
-    const on = onVehicle(vehicle)
+    const { on, truly } = movable(corner, question, random)
     const measurements = chosen.map((one, k) => taken(one, on(one.of), k, random))
     const begin = performance.now()
     const fit = fitCorner({ corner, measurements })
     times.push(performance.now() - begin)
     const foreseen = foreseenOf(fit, question)
-    const off = foreseen.value - on(question)
+    const off = foreseen.value - truly
     const spread = standardUncertainty(foreseen)
     spreads.push(spread)
     if (Math.abs(off) <= 1.96 * spread) inside++
@@ -72,6 +72,18 @@ export function fitCoverage(
     ms: quantile(times, 0.5),
     slowMs: quantile(times, 0.95),
     measured: chosen.map(({ of }) => of.says),
+  }
+}
+
+/** A drawn vehicle on which the move can be made. */
+function movable(corner: Corner, question: Observable, random: SeededRandom) {
+  for (;;) {
+    const on = onVehicle(drawnVehicle(corner, random))
+    try {
+      return { on, truly: on(question) }
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error
+    }
   }
 }
 

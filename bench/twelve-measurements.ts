@@ -16,7 +16,9 @@ import { normal, type SeededRandom } from '../src/measure/index.ts'
 
 /** What an observable is on a corner whose points are known: the corner that a fit to nothing gives back. */
 export function onVehicle(vehicle: Corner): (of: Observable) => number {
-  const known: FittedCorner = fitCorner({ corner: vehicle, measurements: [] })
+  const drawn = fitCorner({ corner: vehicle, measurements: [] })
+  // nothing is uncertain of a vehicle that was drawn
+  const known: FittedCorner = { ...drawn, covariance: drawn.covariance.map((row) => row.map(() => 0)) }
   return (of) => foreseenOf(known, of).value
 }
 

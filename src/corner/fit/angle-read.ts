@@ -3,6 +3,7 @@ import { type Metre, metre, type Radian, rad } from '../../quantity/index.ts'
 import { atRide } from './at-ride.ts'
 import type { Observable } from './observable.ts'
 import { posedAt } from './posed-at.ts'
+import { seenLazily } from './seen-lazily.ts'
 import { steeredTo } from './steered-to.ts'
 
 /** Where the wheel stood when it was read. @source definition */
@@ -41,9 +42,11 @@ export function angleRead(angle: WheelAngle, where: ReadAt = {}): Observable {
     at: (corner) => {
       if (outward !== 0) {
         const { posed, rackSlopes } = steeredTo(corner, travel, outward)
-        const { value, slopes } = posed.angle(angle)
-        const perRack = posed.perRack(angle)
-        return { value, slopes: slopes.map((slope, i) => slope + perRack * rackSlopes[i]!) }
+        const seen = posed.angle(angle)
+        return seenLazily(seen.value, () => {
+          const [perRack, turned] = [posed.perRack(angle), rackSlopes()]
+          return seen.slopes.map((slope, i) => slope + perRack * turned[i]!)
+        })
       }
       if (travel === 0) return atRide(corner, angle)
       return posedAt(corner, { travel, rack: metre(0) }).angle(angle)

@@ -6,6 +6,7 @@ import { saysWhere } from './angle-read.ts'
 import type { CornerAt } from './corner-at.ts'
 import type { Observable } from './observable.ts'
 import { posedAt, type Shift } from './posed-at.ts'
+import { seenLazily } from './seen-lazily.ts'
 import { cornerWith } from './unknowns.ts'
 
 /** A move of one adjuster, others where they are. @source definition */
@@ -40,10 +41,9 @@ export function changeByMove(angle: WheelAngle, move: AdjusterMove): Observable 
         return posedAt(corner, { travel, rack: metre(0) }, shift).angle(angle)
       }
       const [before, after] = [at(from), at(to)]
-      return {
-        value: after.value - before.value,
-        slopes: after.slopes.map((slope, i) => slope - before.slopes[i]!),
-      }
+      return seenLazily(after.value - before.value, () =>
+        after.slopes.map((slope, i) => slope - before.slopes[i]!),
+      )
     },
   }
 }
@@ -53,18 +53,19 @@ function shiftOf(corner: CornerAt, adjuster: Adjuster, stroke: number): Shift {
   const { unknowns, values } = corner
   const { points } = corner.linkage()
   const by = displacementByStroke(adjuster, points, stroke)
-  if (adjuster.kind !== 'slotted bolt' && adjuster.kind !== 'wedge') return { by, slopes: [] }
-  const slopes = Array.from(values, (value, i) => {
-    // linear in every point, and as good as linear in toe over so little of it
-    const step = i === unknowns.toe || i === unknowns.camber ? 1e-5 : 1
-    const there = (sign: number) =>
-      displacementByStroke(
-        adjuster,
-        pointsWith(corner, (n) => (n === i ? value + sign * step : values[n]!)),
-        stroke,
-      )
-    return difference(there(1), there(-1), 2 * step)
-  })
+  if (adjuster.kind !== 'slotted bolt' && adjuster.kind !== 'wedge') return { by, slopes: () => [] }
+  const slopes = () =>
+    Array.from(values, (value, i) => {
+      // linear in every point, and as good as linear in toe over so little of it
+      const step = i === unknowns.toe || i === unknowns.camber ? 1e-5 : 1
+      const there = (sign: number) =>
+        displacementByStroke(
+          adjuster,
+          pointsWith(corner, (n) => (n === i ? value + sign * step : values[n]!)),
+          stroke,
+        )
+      return difference(there(1), there(-1), 2 * step)
+    })
   return { by, slopes }
 }
 

@@ -1,4 +1,5 @@
 import type { Observable } from './observable.ts'
+import { seenLazily } from './seen-lazily.ts'
 
 /**
  * How much something changes from one state to another: the toe between two heights (bump steer), the camber between straight
@@ -18,10 +19,9 @@ export function changeOf(
     unit: to.unit,
     at: (corner) => {
       const [before, after] = [from.at(corner), to.at(corner)]
-      return {
-        value: after.value - before.value,
-        slopes: after.slopes.map((slope, i) => slope - before.slopes[i]!),
-      }
+      return seenLazily(after.value - before.value, () =>
+        after.slopes.map((slope, i) => slope - before.slopes[i]!),
+      )
     },
   }
 }

@@ -8,12 +8,13 @@ import { type FitPrior, priorOf } from './prior-of.ts'
 import { type Score, scoresOf } from './scores-of.ts'
 import { isOpen, undeterminedPoints } from './undetermined-points.ts'
 import { cornerWith, type Unknowns, unknownsOf } from './unknowns.ts'
+import { withBends } from './with-bends.ts'
 
 /** How a corner is fitted. @source definition */
 export interface FitOptions {
   /**
    * What is known before: `population`, the vehicle is one of those its layout is typical of; `points`, only the spread that
-   * the file gives each point. Default: `population` where every point has a spread, since one without was measured.
+   * the file gives each point. Default: `points` where any point is known to 5 mm or better, since that one was measured.
    */
   readonly prior?: 'population' | 'points'
 }
@@ -26,6 +27,8 @@ export interface FitTask {
   readonly options?: FitOptions
 }
 
+/** A point that is known to this was measured on the vehicle, m. */
+const measuredWithin = 0.005
 /** A score past this happens by chance once in a thousand sound readings (two-sided). */
 const grossFrom = 3.29
 /** An error this many spreads large passes `grossFrom` four times in five. */
@@ -44,25 +47,44 @@ const alike = 3.84
  */
 export function fitCorner({ corner, measurements, options = {} }: FitTask): FittedCorner {
   const unknowns = unknownsOf(corner)
-  const allSpread = unknowns.points.every((name) => (corner.points[name]?.spread ?? 0) > 0)
-  const prior = priorOf(unknowns, options.prior ?? (allSpread ? 'population' : 'points'))
-  const whole = leastOf(unknowns, prior, measurements)
-  const scores = scoresOf(unknowns, whole, measurements)
-  const out = grossOf(unknowns, prior, measurements, scores)
+  const typical = unknowns.points.every((name) => (corner.points[name]?.spread ?? 0) > measuredWithin)
+  const prior = priorOf(unknowns, options.prior ?? (typical ? 'population' : 'points'))
+  const { weighed, fit: whole } = weigh(unknowns, prior, measurements)
+  const scores = scoresOf(unknowns, whole, weighed)
+  const out = grossOf(unknowns, prior, weighed, scores)
   if (!out) return told(unknowns, prior, whole, residualsOf(measurements, scores, null), null, [])
-  const kept = measurements.filter((_, i) => i !== out.index)
-  const after = scoresOf(unknowns, out.fit, kept)
-  const placed = measurements.map((_, i) =>
-    i === out.index ? scores[i]! : after[i < out.index ? i : i - 1]!,
+  // as if it had never been measured
+  const { weighed: kept, fit } = weigh(
+    unknowns,
+    prior,
+    measurements.filter((_, i) => i !== out.index),
   )
+  const after = scoresOf(unknowns, fit, kept)
+  const { error } = scores[out.index]!
+  const alone: Score = {
+    ...scores[out.index]!,
+    fitted: measurements[out.index]!.read.value - error,
+    off: error,
+  }
+  const placed = measurements.map((_, i) => (i === out.index ? alone : after[i < out.index ? i : i - 1]!))
   const doubtful = placed.flatMap((one, i) => (i !== out.index && Math.abs(one.score) > grossFrom ? [i] : []))
-  const error = described(measurements, scores, out, doubtful.length > 0)
-  return told(unknowns, prior, out.fit, residualsOf(measurements, placed, out.index), error, doubtful)
+  const gross = described(measurements, scores, out, doubtful.length > 0)
+  return told(unknowns, prior, fit, residualsOf(measurements, placed, out.index), gross, doubtful)
+}
+
+/** A fit in two goes: the second knows by how much straight slopes mislead about what the first left open. */
+function weigh(
+  unknowns: Unknowns,
+  prior: FitPrior,
+  measurements: readonly CornerMeasurement[],
+): { readonly weighed: readonly CornerMeasurement[]; readonly fit: LeastOf } {
+  const fit = leastOf(unknowns, prior, measurements)
+  const weighed = withBends(unknowns, fit, measurements)
+  return weighed ? { weighed, fit: leastOf(unknowns, prior, weighed) } : { weighed: measurements, fit }
 }
 
 interface LeftOut {
   readonly index: number
-  readonly fit: LeastOf
   readonly orElse: readonly number[]
 }
 
@@ -91,7 +113,7 @@ function grossOf(
     .sort((a, b) => a.fit.sumOfSquares - b.fit.sumOfSquares)
   const [best, ...others] = tried
   return {
-    ...best!,
+    index: best!.index,
     orElse: others
       .filter(({ fit }) => fit.sumOfSquares - best!.fit.sumOfSquares < alike)
       .map(({ index }) => index),

@@ -18,7 +18,8 @@ export interface NextMeasurement {
  * Measurements ranked by how far each would shrink the spread of an answer, before anyone takes it: what it will show is not
  * needed for that, only how it hangs together with the question.
  *
- *     after² = now² − (gᵀ Σ h)² / (hᵀ Σ h + u²),   g, h slopes of question and measurement, u its usual spread
+ *     after² = now² − (gᵀ Σ h)² / (hᵀ Σ h + u²),   g, h slopes of question and measurement, u its usual spread, and what its slope
+ * misleads by
  *
  * @param candidates what can be measured; default: everything a workshop usually can
  * @returns the most useful first; one that cannot be worked out for this corner is left out
@@ -32,22 +33,27 @@ export function nextMeasurements(
 ): readonly NextMeasurement[] {
   const corner = cornerAt(fit.unknowns, fit.values)
   const now = standardUncertainty(foreseenOf(fit, question))
-  const asked = spread(fit, question.at(corner))
+  const { slopes } = question.at(corner)
+  const asked = spread(fit, slopes)
+  const straight = dot(slopes, asked)
+  // what the slopes' own change adds shrinks with the rest
+  const grown = straight > 0 ? now / Math.sqrt(straight) : 1
   return candidates
     .flatMap((measurement) => {
       const seen = reachable(() => measurement.of.at(corner))
       if (!seen) return []
-      const own = spread(fit, seen)
+      const own = spread(fit, seen.slopes)
       const along = dot(seen.slopes, own)
       const shared = dot(seen.slopes, asked)
-      const left = now * now - shared ** 2 / (along + measurement.spread ** 2)
-      return [{ measurement, now, after: Math.sqrt(Math.max(left, 0)) }]
+      const bend = measurement.of.bend?.(corner, fit.covariance) ?? 0
+      const left = straight - shared ** 2 / (along + measurement.spread ** 2 + bend ** 2)
+      return [{ measurement, now, after: grown * Math.sqrt(Math.max(left, 0)) }]
     })
     .sort((a, b) => a.after - b.after || a.measurement.minutes - b.measurement.minutes)
 }
 
 /** Σ · slopes. */
-const spread = ({ covariance }: FittedCorner, { slopes }: Seen): number[] =>
+const spread = ({ covariance }: FittedCorner, slopes: ArrayLike<number>): number[] =>
   covariance.map((row) => dot(row, slopes))
 
 const dot = (a: ArrayLike<number>, b: ArrayLike<number>): number => {

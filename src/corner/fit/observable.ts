@@ -18,6 +18,11 @@ export interface Observable {
   readonly says: string
   readonly unit: 'm' | 'rad'
   readonly at: (corner: CornerAt) => Seen
+  /**
+   * How far the straight slopes mislead while the unknowns are this uncertain, as a standard uncertainty. Absent where they
+   * hardly do.
+   */
+  readonly bend?: (corner: CornerAt, covariance: readonly (readonly number[])[]) => number
 }
 
 /** An observable that was measured. @source definition */

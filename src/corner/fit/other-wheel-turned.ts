@@ -1,6 +1,7 @@
 import { metre, type Radian } from '../../quantity/index.ts'
 import type { Observable } from './observable.ts'
 import { posedAt } from './posed-at.ts'
+import { seenLazily } from './seen-lazily.ts'
 import { steeredTo } from './steered-to.ts'
 
 /**
@@ -22,12 +23,11 @@ export function otherWheelTurned(outward: Radian): Observable {
       const straight = posedAt(corner, { travel: metre(0), rack: metre(0) }).angle('toe')
       // what goes outward on one side goes inward on its mirror image
       const outer = posedAt(corner, { travel: metre(0), rack: metre(-rack) })
-      const { value, slopes } = outer.angle('toe')
-      const perRack = outer.perRack('toe')
-      return {
-        value: value - straight.value,
-        slopes: slopes.map((slope, i) => slope - straight.slopes[i]! - perRack * rackSlopes[i]!),
-      }
+      const turned = outer.angle('toe')
+      return seenLazily(turned.value - straight.value, () => {
+        const [perRack, moved] = [outer.perRack('toe'), rackSlopes()]
+        return turned.slopes.map((slope, i) => slope - straight.slopes[i]! - perRack * moved[i]!)
+      })
     },
   }
 }

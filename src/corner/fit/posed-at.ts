@@ -9,11 +9,13 @@ import {
   ratesAt,
   sumOfDisplacements,
   type WheelAngle,
+  type WheelRates,
 } from '../../linkage/index.ts'
 import { atRide } from './at-ride.ts'
 import type { CornerAt } from './corner-at.ts'
 import type { Seen } from './observable.ts'
 import { pointDirections } from './point-directions.ts'
+import { seenLazily } from './seen-lazily.ts'
 
 /** A pose of a corner with the slopes of its angles. */
 export interface Posed {
@@ -27,8 +29,8 @@ export interface Posed {
 /** What displaces the points there, and how that changes with each unknown. */
 export interface Shift {
   readonly by: Displacement
-  /** Null where it stays. */
-  readonly slopes: readonly (Displacement | null)[]
+  /** By unknown; empty where it stays. */
+  readonly slopes: () => readonly Displacement[]
 }
 
 /**
@@ -43,26 +45,28 @@ export function posedAt(corner: CornerAt, drive: Drive, shift: Shift | null = nu
   const drawn = corner.linkage().mechanism
   const m = shift ? displaced(drawn, shift.by) : drawn
   const pose = poseAt(m, drive)
-  const rates = ratesAt(m, pose)
-  let columns: ReturnType<typeof rates>[] | undefined
+  let made: ReturnType<typeof ratesAt> | undefined
+  const rates = () => {
+    made ??= ratesAt(m, pose)
+    return made
+  }
+  let columns: WheelRates[] | undefined
   const posed: Posed = {
     pose,
-    angle: (name) => {
-      columns ??= pointDirections(corner).map((direction, i) =>
-        rates(joined(beforeSpin(direction, shift?.by.spin), shift?.slopes[i])),
-      )
-      return {
-        value: pose[name] ?? atRide(corner, name).value,
-        slopes: Float64Array.from(columns, (rate) => rate[name] ?? 0),
-      }
-    },
-    perRack: (name) => rates({ rack: 1 })[name] ?? 0,
+    angle: (name) =>
+      seenLazily(pose[name] ?? atRide(corner, name).value, () => {
+        columns ??= pointDirections(corner).map((direction, i) =>
+          rates()(joined(beforeSpin(direction, shift?.by.spin), shift?.slopes()[i])),
+        )
+        return Float64Array.from(columns, (rate) => rate[name] ?? 0)
+      }),
+    perRack: (name) => rates()({ rack: 1 })[name] ?? 0,
   }
   if (!shift) corner.posed.set(key, posed)
   return posed
 }
 
-function joined(direction: Direction, more: Displacement | null | undefined): Direction {
+function joined(direction: Direction, more: Displacement | undefined): Direction {
   if (!more) return direction
   return {
     ...sumOfDisplacements([direction, more]),

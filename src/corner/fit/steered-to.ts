@@ -9,7 +9,7 @@ export interface SteeredTo {
   readonly posed: Posed
   readonly rack: number
   /** m per unit of the unknown, steer held. */
-  readonly rackSlopes: Float64Array
+  readonly rackSlopes: () => Float64Array
 }
 
 /** Turns of Newton; four are usual. */
@@ -49,7 +49,9 @@ export function steeredTo(corner: CornerAt, travel: number, outward: Radian): St
     rack -= off / posed.perRack('toe')
     posed = posedAt(corner, { travel: metre(travel), rack: metre(rack) })
   }
-  const there = posed.angle('toe').slopes
-  const per = posed.perRack('toe')
-  return { posed, rack, rackSlopes: there.map((slope, i) => (toe0.slopes[i]! - slope) / per) }
+  const rackSlopes = () => {
+    const per = posed.perRack('toe')
+    return posed.angle('toe').slopes.map((slope, i) => (toe0.slopes[i]! - slope) / per)
+  }
+  return { posed, rack, rackSlopes }
 }

@@ -20,7 +20,7 @@ import {
   workshopMeasurements,
   writeCorner,
 } from '../../../src/corner/index.ts'
-import { normal, seededRandom, standardUncertainty } from '../../../src/measure/index.ts'
+import { type Measured, normal, seededRandom, standardUncertainty } from '../../../src/measure/index.ts'
 import { deg, mm } from '../../../src/quantity/index.ts'
 import { near, refuses } from '../../support/law.ts'
 import { cornerOf, startingCorners } from './starting-corners.ts'
@@ -174,6 +174,10 @@ describe('CO33 what nothing determines is said, and nothing else', () => {
   })
 })
 
+/** The spread without what the curve of the answer adds. */
+const straightSpread = ({ parts }: Measured): number =>
+  Math.hypot(...parts.filter(({ source }) => !source.includes('curve')).map(({ effect }) => effect))
+
 describe('CO34 the next measurement does what it is said to do', () => {
   for (const id of ['wishbone-torsion-bar', 'strut-front', 'five-link-rear', 'semi-trailing-rear'])
     test(id, () => {
@@ -195,7 +199,9 @@ describe('CO34 the next measurement does what it is said to do', () => {
           corner,
           measurements: [...first, taken(measurement, on(measurement.of), 99)],
         })
-        near(standardUncertainty(foreseenOf(more, question)), after, { rel: 1e-6, abs: 1e-12 })
+        // but for what a distance bends before it is measured, and the few places at which the answer's curve is looked at
+        const [then, now] = [more, fit].map((one) => straightSpread(foreseenOf(one, question)))
+        near(then! / now!, after / ranked[0]!.now, { abs: 0.03 })
       }
     })
 })

@@ -1,0 +1,13 @@
+import type { Seen } from './observable.ts'
+
+/** A value whose slopes are worked out when first asked for: they cost twenty times as much. */
+export function seenLazily(value: number, slopes: () => Float64Array): Seen {
+  let known: Float64Array | undefined
+  return {
+    value,
+    get slopes() {
+      known ??= slopes()
+      return known
+    },
+  }
+}
