@@ -2,6 +2,7 @@ import * as z from 'zod'
 import { nameText, typedClock, typedLength, typedPressure, words } from '../corner/index.ts'
 import { arrivalData } from './arrival-schema.ts'
 import { handoverData } from './handover-schema.ts'
+import { holdingData } from './holding-schema.ts'
 import { measuredData } from './measured-schema.ts'
 import { playData, readingData, rideHeightData } from './reading-schema.ts'
 import { earlierEntry } from './refers-schema.ts'
@@ -92,6 +93,7 @@ export const entryData = {
   note: z.strictObject({ text: words }),
   ...arrivalData,
   ...stripData,
+  ...holdingData,
   ...tighteningData,
   ...handoverData,
   correction,

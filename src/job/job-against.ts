@@ -167,6 +167,10 @@ function named(state: JobState) {
     ...state.pins,
     ...state.secondChecks,
     ...state.deviations,
+    ...state.placed,
+    ...state.comparisons,
+    ...state.springs,
+    ...state.lines,
     ...state.photos,
     ...state.extraWork,
   ]
