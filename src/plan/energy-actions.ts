@@ -49,6 +49,7 @@ export function energyActions(work: Work, hold: HoldNode): EnergyActions {
     why: 'the body is carried',
     rule: 'I3',
   }
+  const loaded: Need = { key: energy, is: ['held by its set'], why: 'its own joints hold it' }
   const retained: readonly Need[] = hold.joints.map((joint) => ({
     key: keys.joint(joint),
     is: holding,
@@ -209,6 +210,7 @@ export function energyActions(work: Work, hold: HoldNode): EnergyActions {
         how: { turns: 'counted', thread: 'measured' },
         needs: [
           carried,
+          loaded,
           ...anchorsOf(work, hold).map((joint) => ({
             key: keys.mark(joint),
             is: ['recorded', 'recorded, body side too'],
@@ -264,7 +266,7 @@ export function energyActions(work: Work, hold: HoldNode): EnergyActions {
         id: `deflate ${id}`,
         verb: 'deflate',
         words: `Let the air out of the ${called} and disconnect its line`,
-        needs: [carried, { key: keys.levelling, is: ['off'], why: say.air, rule: 'I12' }],
+        needs: [carried, loaded, { key: keys.levelling, is: ['off'], why: say.air, rule: 'I12' }],
         effects: { [energy]: 'let down' },
         cautions: [say.air],
         records: ['deflated, and disconnected'],
