@@ -1,5 +1,7 @@
 export type * from './bolt-sheet.ts'
 export { boltSheetFrom } from './bolt-sheet-from.ts'
+export { fitOfJob } from './fit-of-job.ts'
+export type * from './fit-sheet.ts'
 export { type PlanOfJob, type PlanOfJobOptions, planOfJob } from './plan-of-job.ts'
 export type * from './plan-sheet.ts'
 export { type PlanSheetOptions, planSheetFrom } from './plan-sheet-from.ts'
