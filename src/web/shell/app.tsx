@@ -8,12 +8,13 @@ import { useUnits } from '../state/use-units.ts'
 import './app.css'
 import { boltParts } from './bolt-parts.tsx'
 import { NextStrip } from './next-strip.tsx'
+import { PlanStage } from './plan-parts.tsx'
 import { SheetHead } from './sheet-head.tsx'
 import { Spine } from './spine.tsx'
 import { StaleNote } from './stale-note.tsx'
 import { TitleBlock } from './title-block.tsx'
 
-const stages: Readonly<Record<string, Stage>> = { strip: 'Strip', refit: 'Refit' }
+const stages: Readonly<Record<string, Stage>> = { plan: 'Plan', strip: 'Strip', refit: 'Refit' }
 
 /** The whole page: spine, sheet, title block, next strip; or one joint that fills the screen. */
 export function App() {
@@ -21,7 +22,7 @@ export function App() {
   const [units, chooseUnits] = useUnits()
   const id = address.job || firstJob
   const stage = stages[address.stage] ?? 'Angles'
-  const onBolts = stage !== 'Angles'
+  const onBolts = stage === 'Strip' || stage === 'Refit'
   const job = useJob(id, { units, onBolts })
   const { sheet } = job
   const vehicle = job.rows.find((row) => row.id === id)?.vehicle
@@ -35,31 +36,48 @@ export function App() {
         <boltParts.Doing job={job} address={address} go={go} />
       </Suspense>
     )
+  const head = <SheetHead job={job} id={id} stage={stage} units={units} onUnits={chooseUnits} onOpen={go} />
+  const foot = sheet && <TitleBlock sheet={sheet} job={job} stage={stage} />
   return (
     <div className="page">
       <a className="page-skip" href="#sheet">
         To the sheet
       </a>
       <Spine stages={sheet?.stages ?? []} id={id} open={stage} />
-      <main className="page-sheet" id="sheet" tabIndex={-1}>
-        <SheetHead job={job} id={id} stage={stage} units={units} onUnits={chooseUnits} onOpen={go} />
-        <StaleNote job={job} />
-        {onBolts ? (
-          <Suspense fallback={wait}>
-            <boltParts.Sheet key={id} job={job} id={id} stage={stage} />
-          </Suspense>
-        ) : (
-          sheet && <AnglesSheet key={id} sheet={sheet} job={job} />
-        )}
-        {sheet && <TitleBlock sheet={sheet} job={job} stage={stage} />}
-        {!sheet && !job.trouble && !onBolts && wait}
-      </main>
-      {onBolts ? (
-        <Suspense>
-          <boltParts.Next job={job} id={id} stage={stage} />
+      {stage === 'Plan' ? (
+        <Suspense
+          fallback={
+            <main className="page-sheet" id="sheet" tabIndex={-1}>
+              {head}
+              {wait}
+            </main>
+          }
+        >
+          <PlanStage key={id} job={job} id={id} head={head} foot={foot} />
         </Suspense>
       ) : (
-        sheet && <NextStrip sheet={sheet} job={job} />
+        <>
+          <main className="page-sheet" id="sheet" tabIndex={-1}>
+            {head}
+            <StaleNote job={job} />
+            {onBolts ? (
+              <Suspense fallback={wait}>
+                <boltParts.Sheet key={id} job={job} id={id} stage={stage} />
+              </Suspense>
+            ) : (
+              sheet && <AnglesSheet key={id} sheet={sheet} job={job} />
+            )}
+            {foot}
+            {!sheet && !job.trouble && !onBolts && wait}
+          </main>
+          {onBolts ? (
+            <Suspense>
+              <boltParts.Next job={job} id={id} stage={stage} />
+            </Suspense>
+          ) : (
+            sheet && <NextStrip sheet={sheet} job={job} />
+          )}
+        </>
       )}
     </div>
   )

@@ -1,4 +1,5 @@
 import { type ComponentType, lazy } from 'react'
+import { NotLoaded } from './not-loaded.tsx'
 
 const load = () => import('../sheets/bolts/bolt-door.ts')
 type Parts = Awaited<ReturnType<typeof load>>
@@ -11,14 +12,6 @@ const part = <P,>(pick: (parts: Parts) => ComponentType<P>) =>
       () => ({ default: NotLoaded as ComponentType<P> }),
     ),
   )
-
-function NotLoaded() {
-  return (
-    <p className="page-wait">
-      This part of the page could not be loaded. Load the page again; what was typed is kept.
-    </p>
-  )
-}
 
 /** The bolt book, its next strip, and the screen of one joint. */
 export const boltParts = {

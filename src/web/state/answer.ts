@@ -1,11 +1,12 @@
 import type { Job } from '../../job/index.ts'
-import { metricUnits, Refusal, usUnits } from '../../quantity/index.ts'
+import { metricUnits, usUnits } from '../../quantity/index.ts'
 import { type Sheet, type SheetSources, sheetFrom } from '../../sheet/index.ts'
 import type { BuiltJob } from './build-job.ts'
 import { isMade } from './is-made.ts'
 import type { LibraryJob } from './library.ts'
 import type { Answer, Ask, BoltAnswer, Edit, JobRow, Plain, Told, Units } from './messages.ts'
 import { momentOf } from './moment-of.ts'
+import { plainOf } from './plain-of.ts'
 import { textMark } from './text-mark.ts'
 
 /** The rows of the job list. */
@@ -61,7 +62,7 @@ export async function answer(
       bolts: () => boltsOf(sources, units, dayOf(found.job) ?? momentOf(null).slice(0, 10)),
     }
   } catch (error) {
-    return nothingOf(plain(error))
+    return nothingOf(plainOf(error))
   }
 }
 
@@ -87,7 +88,7 @@ function sheetOf(id: string, sources: SheetSources, units: Units): Answer {
     if (known.size > knownMost) known.delete(known.keys().next().value!)
     return { sheet, trouble: null }
   } catch (error) {
-    return { sheet: null, trouble: plain(error) }
+    return { sheet: null, trouble: plainOf(error) }
   }
 }
 
@@ -97,16 +98,6 @@ async function boltsOf(sources: SheetSources, units: Units, today: string): Prom
     const { bolts } = await import('./bolts.ts')
     return { bolts: bolts(sources, { units: choices[units], today }), trouble: null }
   } catch (error) {
-    return { bolts: null, trouble: plain(error) }
+    return { bolts: null, trouble: plainOf(error) }
   }
-}
-
-/** A refusal keeps its own words; anything else is a fault of the program and says so. */
-function plain(error: unknown): Plain {
-  return error instanceof Refusal
-    ? { sentence: error.sentence, remedy: error.remedy }
-    : {
-        sentence: `Something in the program is wrong: ${error instanceof Error ? error.message : String(error)}.`,
-        remedy: 'Undo the last change to go on; what was typed is kept.',
-      }
 }

@@ -1,0 +1,5 @@
+import './plan.css'
+import './plan-lines.css'
+import './plan-print.css'
+
+export { PlanStage } from './plan-stage.tsx'

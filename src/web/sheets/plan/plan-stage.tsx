@@ -1,0 +1,59 @@
+import { type ReactNode, useState } from 'react'
+import type { OpenJob } from '../../state/use-job.ts'
+import { usePlan } from '../../state/use-plan.ts'
+import { Cautions } from '../angles/cautions.tsx'
+import { Troubles } from '../angles/troubles.tsx'
+import { PlanBands } from './plan-bands.tsx'
+import { PlanBeside } from './plan-beside.tsx'
+import { PlanGoal } from './plan-goal.tsx'
+import { PlanNext } from './plan-next.tsx'
+import { PlanSums } from './plan-sums.tsx'
+
+/** The plan of a job: what is replaced, the order station by station, what to have, what follows. */
+export function PlanStage({
+  job,
+  id,
+  head,
+  foot,
+}: {
+  job: OpenJob
+  id: string
+  head: ReactNode
+  foot: ReactNode
+}) {
+  const plan = usePlan(job, id)
+  const [open, setOpen] = useState<string | null>(null)
+  const { sheet } = plan
+  const trouble = job.trouble ?? plan.trouble
+  return (
+    <>
+      <main className="page-sheet" id="sheet" tabIndex={-1}>
+        {head}
+        <p className={`stale${trouble ? '' : ' unseen'}`} role="status" aria-live="polite">
+          {trouble && `${trouble.sentence} ${trouble.remedy}`}
+        </p>
+        {!sheet && !trouble && (
+          <p className="page-wait">Working out what must come apart, and in which order …</p>
+        )}
+        {sheet && (
+          <div className="plan" aria-busy={plan.working}>
+            <Troubles troubles={sheet.troubles} />
+            <Cautions cautions={sheet.cautions} title="Before anything is lifted" job={`${id} plan`} />
+            <PlanGoal plan={plan} sheet={sheet} />
+            {sheet.bands.length > 0 && (
+              <div className="plan-laid">
+                <div className="plan-main">
+                  <PlanSums plan={plan} sheet={sheet} />
+                  <PlanBands plan={plan} sheet={sheet} open={open} onOpen={setOpen} />
+                </div>
+                <PlanBeside sheet={sheet} corners={job.sheet?.corners ?? []} open={open} id={id} />
+              </div>
+            )}
+          </div>
+        )}
+        {foot}
+      </main>
+      {sheet && <PlanNext plan={plan} sheet={sheet} id={id} onOpen={setOpen} />}
+    </>
+  )
+}

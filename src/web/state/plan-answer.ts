@@ -1,0 +1,53 @@
+import { type PlanOfJob, planOfJob, planSheetFrom, type SheetSources } from '../../sheet/index.ts'
+import { buildJob } from './build-job.ts'
+import type { LibraryJob } from './library.ts'
+import { plainOf } from './plain-of.ts'
+import type { PlanAnswer, PlanAsk, PlanChoice } from './plan-messages.ts'
+
+/**
+ * Layers no wider than this: the search then stays within some tens of megabytes. The first look takes about a
+ * second on a telephone, the longer one half a minute.
+ */
+const widest = 2 ** 14
+const budgets = { quick: 1e6, longer: 3e7 }
+
+/** The last few plans that were searched: judging an order that is edited by hand searches nothing. */
+const known = new Map<string, PlanOfJob>()
+const knownMost = 6
+
+/** The plan of a job with these edits, laid out and judged. */
+export function planAnswer(
+  jobs: readonly LibraryJob[],
+  { turn, job: id, edits, choice }: PlanAsk,
+): PlanAnswer {
+  const found = jobs.find((job) => job.id === id)
+  if (!found)
+    return {
+      turn,
+      sheet: null,
+      trouble: { sentence: `There is no job "${id}" on this page.`, remedy: 'Choose one under Jobs.' },
+    }
+  try {
+    const sources: SheetSources = { ...found, job: buildJob(found.job, edits).job }
+    const planned = plannedOf(sources, choice)
+    const { order } = choice
+    return { turn, sheet: planSheetFrom(sources, { planned, ...(order ? { order } : {}) }), trouble: null }
+  } catch (error) {
+    return { turn, sheet: null, trouble: plainOf(error) }
+  }
+}
+
+function plannedOf(sources: SheetSources, { goal, support, longer }: PlanChoice): PlanOfJob {
+  const key = JSON.stringify([sources.job.job, sources.job.entries, goal, support, longer])
+  const planned =
+    known.get(key) ??
+    planOfJob(sources, {
+      ...(goal ? { goal: { replace: goal } } : {}),
+      ...(support ? { support } : {}),
+      effort: { budget: longer ? budgets.longer : budgets.quick, widest },
+    })
+  known.delete(key)
+  known.set(key, planned)
+  if (known.size > knownMost) known.delete(known.keys().next().value!)
+  return planned
+}
