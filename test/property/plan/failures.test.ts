@@ -375,6 +375,14 @@ function rungs(
   }
 }
 
+/** The same vehicle where only a jack stands in for its springs. */
+const withoutCompressor = (assembly: Assembly): Assembly => ({
+  ...assembly,
+  holds: Object.fromEntries(
+    Object.entries(assembly.holds).map(([id, hold]) => [id, { ...hold, standIns: ['jack under the arm'] }]),
+  ),
+})
+
 describe('the ladder', () => {
   test('PL23 a sleeve: oil, impact, puller, saw; never a flame beside its rubber', () => {
     const climbed = rungs(wishbone, { what: 'seized sleeve', joint: 'front left lower-front-bolt' })
@@ -424,6 +432,30 @@ describe('the ladder', () => {
           }
         }
     expect(heated).toBeGreaterThan(0)
+  })
+  test('PL23 the saw: never at a piston rod, nor where its own joint must open to let a spring down', () => {
+    const bare = withoutCompressor(wishbone)
+    expect(rungs(strut, { what: 'rounded head', joint: 'front left strut-top-nut' })).toEqual([
+      'grip',
+      'split',
+    ])
+    expect(rungs(wishbone, { what: 'rounded head', joint: 'front left drop-link-bottom-nut' })).toEqual([
+      'grip',
+      'split',
+    ])
+    expect(rungs(bare, { what: 'rounded head', joint: 'front left lower-ball-joint' })).toEqual([
+      'grip',
+      'split',
+    ])
+  })
+  test('PL23 the saw beside a coil: once that is down', () => {
+    const assembly = vehicleNamed('semi-trailing-rear')
+    const failed = [{ what: 'rounded head', joint: 'rear left carrier-bolts', tried: ['grip'] }] as const
+    const { actions } = ordered(assembly, { replace: [], failed })
+    const saw = actions.findIndex(({ how }) => how['aid'] === 'cut')
+    const down = actions.findIndex(({ effects }) => effects[keys.energy('rear left coil')] === 'let down')
+    expect(down).toBeGreaterThan(0)
+    expect(saw).toBeGreaterThan(down)
   })
   test('PL23 the next way stands on the line, with its chance and its time', () => {
     const { actions } = ordered(wishbone, {
