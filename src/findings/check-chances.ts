@@ -32,7 +32,8 @@ export const brakeTakesAway = { bearing: 0.65, other: 0.03 } as const
 
 /** What the road answers. @source from memory, common practice, no source */
 export const roadChances = {
-  swaps: { tyre: 0.85, other: 0.07 },
+  /** A pull that the angles explain stays; one that they do not may be a little of a tyre's on any vehicle. */
+  swaps: { tyre: 0.85, explained: 0.07, unexplained: 0.4 },
   wanders: { loose: 0.4, other: 0.12 },
   knocks: { loose: 0.5, other: 0.08 },
 } as const

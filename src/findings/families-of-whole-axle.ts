@@ -13,6 +13,7 @@ interface WholeFamily {
   readonly main: WholeWay
   readonly also?: readonly { readonly way: WholeWay; readonly spread: number }[]
   readonly share?: number
+  readonly size?: Family['size']
 }
 
 /**
@@ -48,9 +49,10 @@ export function familiesOfWholeAxle(corner: Corner, end: AxleEnd): readonly Fami
         if (at) list.push({ suspect: { kind: 'collapsed bush', side, at }, main: { yaw }, share: 0.5 })
       }
   }
-  return list.map(({ suspect, main, also = [], share = 1 }) => ({
+  return list.map(({ suspect, main, also = [], share = 1, size }) => ({
     suspect: { kind: suspect.kind, axle: end, side: suspect.side, at: suspect.at },
     share,
+    ...(size ? { size } : {}),
     main: on(main),
     also: also.map(({ way, spread }) => ({ way: on(way), spread })),
   }))
@@ -118,6 +120,7 @@ function linkFaults(corner: Corner): readonly WholeFamily[] {
         // driven and braked: the rubber gives either way
         main: { links: link(i, 1) },
         share: 1 / bushes.length,
+        size: { back: 0.5 },
       })),
     ]),
   ]

@@ -28,8 +28,16 @@ function knobFaults(knob: Knob, number: number): readonly Family[] {
   if (adjuster.kind === 'wedge' || adjuster.kind === 'offset sleeve') return []
   return [
     family('adjuster slipped or at its stop'),
-    ...(adjuster.kind === 'eccentric' ? [family('eccentric fitted the wrong way round')] : []),
+    ...(adjuster.kind === 'eccentric' ? [reversed(knob, family('eccentric fitted the wrong way round'))] : []),
   ]
+}
+
+/** Whose mark was seen: it stands as far on the other side. Whose was not: it may stand anywhere, as after a slip. */
+function reversed(knob: Knob, unseen: Family): Family {
+  if (knob.known === null) return unseen
+  const main: VehicleWay = { axles: { [knob.end]: scaledWay({ ...knob, half: -2 * knob.at }) } }
+  const { knob: _, ...rest } = unseen
+  return { ...rest, main, size: { mean: 0.001, spread: 0.0001, low: 0.0005, high: 0.0015, back: 0 } }
 }
 
 /** Sizes of adjusters count in half ranges: a size of 1 mm of the prior is one of them. */

@@ -1,3 +1,4 @@
+import type { KindPrior } from './suspect-priors.ts'
 import type { Suspect } from './suspect.ts'
 import type { VehicleWay } from './vehicle-way.ts'
 
@@ -14,6 +15,8 @@ export interface Family {
   readonly suspect: Suspect
   /** Of the kind's weight, in parts. */
   readonly share: number
+  /** Where its sizes differ from those of its kind. */
+  readonly size?: Partial<KindPrior>
   /** Per m or rad of size. */
   readonly main: VehicleWay
   readonly also: readonly SideWay[]

@@ -107,7 +107,8 @@ export function historyOf(
   }
   now.ofModel.forEach((column, k) => { spread(stack(sound.ofModel[k]!, past.ofModel[k]!, column)) })
   now.ofMaking.forEach((column, k) => { spread(stack(null, past.ofMaking[k]!, column)) })
-  for (const column of now.springs) spread(stack(null, story === 'set after' ? column : null, column))
+  // a sound vehicle stood at its own springs when it was set
+  now.springs.forEach((column, k) => { spread(stack(null, past.springs[k]!, column)) })
   const free: Float64Array[] = []
   knobs.forEach((knob, k) => {
     // a sleeve has no middle: the maker's figure may be with it either way round

@@ -51,7 +51,7 @@ export function hypothesisOf(
     readonly weights: StoryWeights
   },
 ): Hypothesis {
-  const prior = suspectPriors[family.suspect.kind]
+  const prior = { ...suspectPriors[family.suspect.kind], ...family.size }
   const main = now.rate(family.main)
   const beside = family.also.map(({ way }) => now.rate(way))
   const found = histories.flatMap((history) => {

@@ -43,7 +43,8 @@ function logOfPull({ readings }: FindingsProblem, answers: Answers, tyre: boolea
   const log = Math.log(pulls.reduce((sum, pull) => sum + seen(pull), 0) / pulls.length)
   const swaps = answers.get('pull swaps with the front wheels')
   if (swaps === undefined) return log
-  const p = tyre ? roadChances.swaps.tyre : roadChances.swaps.other
+  const explained = Math.abs(angles) > noticed / 2
+  const p = roadChances.swaps[tyre ? 'tyre' : explained ? 'explained' : 'unexplained']
   return log + Math.log(swaps ? p : 1 - p)
 }
 

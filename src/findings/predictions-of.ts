@@ -47,7 +47,7 @@ export function predictionsOf(
   return [
     { best: nothing, typical: nothing },
     ...hypotheses.map(({ family, size, beside }): Prediction => {
-      const prior = suspectPriors[family.suspect.kind]
+      const prior = { ...suspectPriors[family.suspect.kind], ...family.size }
       const usual = prior.mean
       const main = history.lately(now.rate(family.main))
       const sides = family.also.map(({ way }) => history.lately(now.rate(way)))
