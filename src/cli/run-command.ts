@@ -77,6 +77,8 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
       'what went wrong, "JOINT: rounded head"; what was tried in vain after a comma: "JOINT: seized sleeve, soak, puller"',
     )
     .option('--support <WHAT>', 'lift or stands; otherwise a lift where the kit has one')
+    .option('--afresh', 'from the sound vehicle, whatever the log says was done')
+    .option('--make-safe <HOW>', 'only make it safe to stand or to roll, from the record: stand or roll')
     .option('--search <HOW>', 'how long an order is looked for: quick, usual or long', 'usual')
     .option('--judge <ORDER>', 'a file with an order of your own: every rule that it breaks, and its cost')
     .option('--ids', 'the ids of the actions, one a line, to edit and give to --judge')

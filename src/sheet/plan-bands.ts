@@ -1,4 +1,4 @@
-import { type Action, type Assembly, stationOf } from '../plan/index.ts'
+import { type Action, type Assembly, type State, stationOf } from '../plan/index.ts'
 
 /** Actions that are done while the vehicle stands as it stands. */
 interface ActionBand {
@@ -12,9 +12,13 @@ interface ActionBand {
  *
  * @source definition
  */
-export function planBands(assembly: Assembly, actions: readonly Action[]): readonly ActionBand[] {
+export function planBands(
+  assembly: Assembly,
+  actions: readonly Action[],
+  from: State = {},
+): readonly ActionBand[] {
   const bands: { station: string; actions: Action[] }[] = []
-  const state: Record<string, string> = {}
+  const state: Record<string, string> = { ...from }
   for (const action of actions) {
     const station = stationOf(assembly, state)
     const last = bands.at(-1)

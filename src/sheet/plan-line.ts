@@ -16,6 +16,7 @@ export function planLine(
     id: action.id,
     words: action.words,
     letter: line.letter,
+    wheel: action.axle && action.side ? `${action.axle} ${action.side}` : null,
     tool: planToolWords(action.tool),
     value: line.value === null ? '' : (values[line.value] ?? ''),
     place: action.place,

@@ -1,4 +1,4 @@
-import { boltBook, foldJob } from '../job/index.ts'
+import { boltBook, foldJob, type JobState } from '../job/index.ts'
 import {
   type Action,
   type Assembly,
@@ -9,12 +9,15 @@ import {
   type Plan,
   type PlanOptions,
   planOf,
+  recordedState,
+  type State,
 } from '../plan/index.ts'
 import { Refusal } from '../quantity/index.ts'
 import { planCorner } from './plan-corner.ts'
 import { failuresOfJob } from './plan-failures-of-job.ts'
 import { goalOfJob } from './plan-goal-of-job.ts'
 import { planWrenches } from './plan-wrenches.ts'
+import { recordedFacts } from './recorded-facts.ts'
 import type { SheetSources } from './sources.ts'
 
 /** What a plan sheet is laid out from. Keep it: an order that is edited by hand is judged against it at once. @source definition */
@@ -23,6 +26,8 @@ export interface PlanOfJob {
   readonly vehicle: string
   readonly assembly: Assembly | null
   readonly goal: Goal | null
+  /** What is so already by the log; empty for a plan from the sound vehicle. */
+  readonly from: State
   readonly plan: Plan | null
   /** The plan's actions by id: a hand-made order is made of these. */
   readonly actions: Readonly<Record<string, Action>>
@@ -41,6 +46,8 @@ export interface PlanOfJobOptions extends PlanOptions {
   readonly goal?: Goal | undefined
   /** What went wrong, besides what the log says and is not put right. */
   readonly failed?: readonly Failure[] | undefined
+  /** From the sound vehicle, whatever the log says was done already. */
+  readonly afresh?: boolean | undefined
 }
 
 /**
@@ -52,13 +59,14 @@ export interface PlanOfJobOptions extends PlanOptions {
  * @source own derivation: docs/methods/plan.md
  */
 export function planOfJob(sources: SheetSources, options: PlanOfJobOptions = {}): PlanOfJob {
-  const { goal: given, failed, ...how } = options
+  const { goal: given, failed, afresh = false, ...how } = options
   const troubles: string[] = []
   const state = foldJob(sources.job.entries)
   const nothing = {
     vehicle: state.opened?.vehicle ?? 'Vehicle not named',
     assembly: null,
     goal: null,
+    from: {},
     plan: null,
     actions: {},
     minutes: 0,
@@ -92,18 +100,21 @@ export function planOfJob(sources: SheetSources, options: PlanOfJobOptions = {})
     return { ...nothing, assembly, troubles }
   }
   try {
-    const plan = planOf(assembly, goal, sources.kit ?? undefined, how)
+    const goesOn = !afresh && (goal.make !== undefined || tellsHow(state))
+    const from = how.from ?? (goesOn ? recordedState(assembly, recordedFacts(assembly, state)) : {})
+    const plan = planOf(assembly, goal, sources.kit ?? undefined, { ...how, from })
     const order = plan.bands.flatMap(({ lines }) => lines.map(({ action }) => action))
     return {
       vehicle: nothing.vehicle,
       assembly,
       goal,
+      from,
       plan,
       actions: Object.fromEntries(order.map((action) => [action.id, action])),
-      minutes: judgeOrder(assembly, goal, order).minutes.all,
+      minutes: judgeOrder(assembly, goal, order, { from }).minutes.all,
       values: valuesOf(assembly, sources, state),
       wrenches: planWrenches(assembly, order, sources),
-      troubles,
+      troubles: [...troubles, ...plan.troubles],
     }
   } catch (error) {
     tell(error)
@@ -122,6 +133,10 @@ function withFailures(
   const failed = [...logged.filter((one) => !isNamed(one)), ...named]
   return failed.length > 0 ? { replace: [], ...goal, failed } : goal
 }
+
+/** Whether a log tells how far things have come apart and what holds them: only from such a one a plan goes on. */
+const tellsHow = ({ carried, placed, springs }: JobState): boolean =>
+  [carried, placed, springs].some((list) => list.length > 0)
 
 /** A part that wears, to show how one is named. */
 const example = ({ parts }: Assembly): string => {

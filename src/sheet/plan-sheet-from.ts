@@ -40,9 +40,9 @@ export function planSheetFrom(sources: SheetSources, options: PlanSheetOptions =
   )
   const byHand = order ? orderOfIds(planned.actions, order) : null
   const actions = byHand?.actions ?? Object.values(planned.actions)
-  const judged = judgeOrder(assembly, goal, actions)
+  const judged = judgeOrder(assembly, goal, actions, { from: planned.from })
   const placeOf = new Map(actions.map((action, at) => [action, at]))
-  const bands = planBands(assembly, actions).map((band) => ({
+  const bands = planBands(assembly, actions, planned.from).map((band) => ({
     station: band.station,
     lines: band.actions.map((action) => {
       const at = placeOf.get(action)
@@ -55,6 +55,7 @@ export function planSheetFrom(sources: SheetSources, options: PlanSheetOptions =
   return {
     title,
     goal: [
+      ...(goal.make ? [`make it ${goal.make}`] : []),
       ...goal.replace.map((id) => assembly.parts[id]!.called),
       ...(goal.open ?? []).map((id) => assembly.joints[id]!.called),
       ...branches.map(({ because }) => because),
@@ -62,6 +63,7 @@ export function planSheetFrom(sources: SheetSources, options: PlanSheetOptions =
     choices: planChoices(assembly, goal),
     bands,
     size: `${counted(actions.length, 'action')}, ${counted(bands.length, 'station')}`,
+    done: doneOf(plan, actions.length),
     time: timeOf(actions, tools + places + sides + axles),
     proof: byHand ? '' : proofOf(plan),
     against: byHand
@@ -91,6 +93,7 @@ const empty: Omit<PlanSheet, 'title'> = {
   choices: [],
   bands: [],
   size: '',
+  done: '',
   time: '',
   proof: '',
   against: '',
@@ -112,6 +115,11 @@ const cautions: readonly string[] = [
 ]
 
 const counted = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`
+
+function doneOf({ done }: Plan, left: number): string {
+  if (done.length === 0) return ''
+  return `${counted(done.length, 'action')} ${done.length === 1 ? 'is' : 'are'} done by the record, ${left} ${left === 1 ? 'is' : 'are'} left`
+}
 
 function timeOf(actions: readonly Action[], changes: number): string {
   if (actions.length === 0) return ''

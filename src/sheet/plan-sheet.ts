@@ -57,6 +57,8 @@ export interface PlanSheet {
   readonly bands: readonly { readonly station: string; readonly lines: readonly PlanSheetLine[] }[]
   /** "61 actions, 4 stations" */
   readonly size: string
+  /** "12 actions are done by the record, 41 are left"; empty for a plan from the sound vehicle. */
+  readonly done: string
   /** "half of such jobs take less than 3 h 50 min, nine of ten less than 5 h 20 min" */
   readonly time: string
   /** "Proven: no order of these actions has less walking about." or the gap in words. */

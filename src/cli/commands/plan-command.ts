@@ -23,6 +23,8 @@ export interface PlanCommandOptions {
   readonly plain?: boolean
   readonly why?: boolean
   readonly support?: string
+  readonly afresh?: boolean
+  readonly makeSafe?: string
   readonly search?: string
 }
 
@@ -38,7 +40,7 @@ export function planCommand(path: string, options: PlanCommandOptions): Outcome 
     ...askedOf(sources, options),
     order,
   })
-  if (sheet.bands.length === 0) throw new BadInput(nothingPlanned(sheet))
+  if (sheet.bands.length === 0 && sheet.done === '') throw new BadInput(nothingPlanned(sheet))
   const code = sheet.brokenLines > 0 || sheet.troubles.length > 0 ? 1 : 0
   if (options.html !== undefined) {
     writeTextFile(options.html, planHtml(sheet), { replace: true })
@@ -68,12 +70,20 @@ function howOf({ support, search = 'usual' }: PlanCommandOptions): Omit<PlanOfJo
 /** What was named on the command line; undefined leaves it to the log. */
 function askedOf(
   { corners: { front, rear } }: SheetSources,
-  { replace = [], open = [], failed = [] }: PlanCommandOptions,
-): Pick<PlanOfJobOptions, 'goal' | 'failed'> {
-  if (replace.length + open.length + failed.length === 0) return {}
+  { replace = [], open = [], failed = [], afresh = false, makeSafe }: PlanCommandOptions,
+): Pick<PlanOfJobOptions, 'goal' | 'failed' | 'afresh'> {
+  if (makeSafe !== undefined) {
+    if (makeSafe !== 'stand' && makeSafe !== 'roll')
+      throw new BadInput([`--make-safe “${makeSafe}” is not known. Say “stand” or “roll”.`])
+    if (replace.length + open.length + failed.length > 0 || afresh)
+      throw new BadInput(['--make-safe goes on from the record and finishes nothing: leave the others out.'])
+    return { goal: { replace: [], make: `safe to ${makeSafe}` } }
+  }
+  if (replace.length + open.length + failed.length === 0) return { afresh }
   const assembly = assemblyOf(rear ? [front, rear] : [front])
   const { parts, joints } = assembly
   return {
+    afresh,
     ...(replace.length + open.length > 0
       ? { goal: { replace: planIds(parts, replace, 'part'), open: planIds(joints, open, 'joint') } }
       : {}),

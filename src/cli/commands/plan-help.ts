@@ -7,6 +7,12 @@ Examples, on the demo (all values in it are invented):
 When something does not come undone:
   axlewright plan examples/port-unit-07/port-unit-07.job.json --failed "front left lower-ball-joint: taper will not part"
   axlewright plan examples/port-unit-07/port-unit-07.job.json --failed "front right lower-front-bolt: seized sleeve, soak, impact"
+On from the record, once it says how the vehicle is carried and what is off; or from the sound vehicle:
+  axlewright plan JOB
+  axlewright plan JOB --afresh
+Stuck halfway:
+  axlewright plan JOB --make-safe stand
+  axlewright plan JOB --make-safe roll
 An order of your own:
   axlewright plan examples/port-unit-12/port-unit-12.job.json --ids > order.txt
   (move lines of order.txt)

@@ -19,7 +19,8 @@ export function planText(sheet: PlanSheet, { why = false } = {}): string {
   return [
     `${title.vehicle} · job ${title.job} · ${title.workshop}`,
     paragraph(`Plan: ${goal.join(', ')}`, '', width),
-    paragraph(`${sheet.size}; ${sheet.time}.`, '', width),
+    ...(sheet.done ? [paragraph(`${sheet.done}.`, '', width)] : []),
+    paragraph(sheet.time ? `${sheet.size}; ${sheet.time}.` : `${sheet.size}.`, '', width),
     ...(title.source ? [paragraph(`Values: ${title.source}`, '', width)] : []),
     ...(sheet.proof ? [paragraph(sheet.proof, '', width)] : []),
     ...judged(sheet),
