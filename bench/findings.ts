@@ -81,7 +81,9 @@ export function findingsBench(n: number, seed: number): 0 | 1 {
   console.log(
     `  ms per ranking: median ${summary.median.toFixed(1)}, 95 % ${summary.p95.toFixed(1)}, slowest ${summary.slowest.toFixed(0)}\n`,
   )
-  console.log('stated and came true, ten bins of equal count')
+  console.log(
+    `stated and came true, ten bins of equal count (honest answers miss by ${summary.calibration.chance.toFixed(3)} of chance)`,
+  )
   for (const { stated, held } of summary.calibration.bins)
     console.log(`  ${stated.toFixed(3)}  ${held.toFixed(3)}`)
   const better = logScores(list, summary)

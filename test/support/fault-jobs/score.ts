@@ -70,7 +70,13 @@ export function calibrationOf(list: readonly { readonly stated: number; readonly
     }
   })
   const error = bins.reduce((sum, { stated, held }) => sum + Math.abs(stated - held), 0) / bins.length
-  return { bins, error }
+  // mean size of a binomial's deviation, near enough normal
+  const chance =
+    bins.reduce(
+      (sum, { stated }) => sum + Math.sqrt((2 / Math.PI) * stated * (1 - stated) * (10 / list.length)),
+      0,
+    ) / bins.length
+  return { bins, error, chance }
 }
 
 /** Least belief that counts, so that a truth nobody thought of costs much but not everything. */
