@@ -274,6 +274,14 @@ describe('one joint fills the screen', () => {
     const cautions = await page.locator('.doing-cautions li').allTextContents()
     expect(cautions.join(' ')).toMatch(/Never back.*Taper clean/)
     for (const one of await page.locator('.doing-cautions li').all()) expect(await one.isVisible()).toBe(true)
+    const clear = (of: string) =>
+      page.evaluate((what) => {
+        const bar = document.querySelector('.doing-bar')!.getBoundingClientRect().top
+        return bar - [...document.querySelectorAll(what)].at(-1)!.getBoundingClientRect().bottom
+      }, of)
+    expect(await clear('.doing-cautions')).toBeGreaterThanOrEqual(0)
+    await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight))
+    expect(await clear('.doing-words > *')).toBeGreaterThanOrEqual(8)
     await page.getByRole('button', { name: 'Read aloud' }).click()
     const said = await page.evaluate(() => (window as unknown as { said: string[] }).said.join(' '))
     expect(said.indexOf('Never back')).toBeGreaterThan(-1)

@@ -88,6 +88,17 @@ test('WE40 an opened line says why, what it waits for and what waits for it, and
   await context.close()
 })
 
+test('WE40 on a phone the corner stands in the line that is opened, its letter filled', async () => {
+  const { page, context } = await openPlan({ viewport: phone })
+  const line = page.locator('.plan-line', { hasText: 'back to a few threads' }).first()
+  await line.locator('.plan-line-open').click()
+  const letter = await line.locator('.plan-letter').textContent()
+  const filled = line.locator('.plan-drawn .balloon', { hasText: letter! }).locator('text')
+  await expect.poll(() => filled.first().getAttribute('style'), patient).toContain('--on-blue')
+  expect(await page.locator('.plan-drawn').count()).toBe(1)
+  await context.close()
+})
+
 test('WE41 a moved line is judged: a broken rule names itself there, and the strip leads to it', async () => {
   const { page, context } = await openPlan()
   const own = await ids(page)

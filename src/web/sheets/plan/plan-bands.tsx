@@ -1,19 +1,24 @@
 import { useEffect, useRef } from 'react'
-import type { PlanSheet } from '../../../sheet/index.ts'
+import type { PlanSheet, PlanSheetLine, SheetCorner } from '../../../sheet/index.ts'
+import { useMatch } from '../../drawing/use-match.ts'
 import { type LineStep, movedLine } from '../../state/moved-line.ts'
 import type { OpenPlan } from '../../state/use-plan.ts'
 import { upper } from '../bolts/upper.ts'
+import { cornerOfLine } from './corner-of-line.ts'
+import { PlanDrawn } from './plan-drawn.tsx'
 import { PlanLine } from './plan-line.tsx'
 
 /** The lines of the plan, in bands: how the vehicle stands, and what is done while it does. */
 export function PlanBands({
   plan,
   sheet,
+  corners,
   open,
   onOpen,
 }: {
   plan: OpenPlan
   sheet: PlanSheet
+  corners: readonly SheetCorner[]
   open: string | null
   onOpen: (id: string | null) => void
 }) {
@@ -28,6 +33,8 @@ export function PlanBands({
     const button = line?.querySelector<HTMLButtonElement>(`[data-step="${at.step}"]`)
     ;(button?.disabled ? line?.querySelector<HTMLButtonElement>('.plan-line-open') : button)?.focus()
   })
+  // Where there is no room beside the lines, the drawing stands in the line that is opened.
+  const narrow = !useMatch('(min-width: 1180px)')
   const bands = sheet.bands.map(({ lines }) => lines.map(({ id }) => id))
   const order = bands.flat()
   const move = (id: string, step: LineStep) => {
@@ -59,6 +66,7 @@ export function PlanBands({
                   goTo(id)
                 }}
                 onMove={move}
+                drawn={narrow && line.id === open ? drawnOf(corners, line) : null}
               />
             ))}
           </ol>
@@ -66,6 +74,11 @@ export function PlanBands({
       ))}
     </div>
   )
+}
+
+function drawnOf(corners: readonly SheetCorner[], line: PlanSheetLine) {
+  const corner = line.letter === null ? null : cornerOfLine(corners, line)
+  return corner && <PlanDrawn corner={corner} letter={line.letter} />
 }
 
 /** Brings a line before the eye, and the focus to it. */

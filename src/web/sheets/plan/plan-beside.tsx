@@ -1,9 +1,10 @@
-import { useState } from 'react'
 import type { PlanSheet, SheetCorner } from '../../../sheet/index.ts'
-import { CornerDrawing } from '../../drawing/corner-drawing.tsx'
 import { glued } from '../../drawing/glued.ts'
+import { useMatch } from '../../drawing/use-match.ts'
 import { usePrinting } from '../../drawing/use-printing.ts'
 import { upper } from '../bolts/upper.ts'
+import { cornerOfLine } from './corner-of-line.ts'
+import { PlanDrawn } from './plan-drawn.tsx'
 import { PlanTicks } from './plan-ticks.tsx'
 
 /** Beside the lines: the joint in hand on the drawing, what to have before lifting, what follows from the work. */
@@ -19,20 +20,14 @@ export function PlanBeside({
   id: string
 }) {
   const printing = usePrinting()
-  const line = sheet.bands.flatMap(({ lines }) => lines).find((one) => one.id === open)
-  const shown = cornerOf(corners, line?.wheel ?? null)
-  const [picked, setPicked] = useState<string | null>(null)
-  const letter = line?.letter ?? picked
-  const joint = shown?.ride.joints.find((one) => one.letter === letter)
+  const wide = useMatch('(min-width: 1180px)')
+  const lines = sheet.bands.flatMap((band) => band.lines)
+  // Nothing opened: the corner where the work begins.
+  const line = lines.find((one) => one.id === open) ?? null
+  const shown = cornerOfLine(corners, line ?? lines.find(({ wheel }) => wheel !== null) ?? null)
   return (
     <aside className="plan-beside" aria-label="What to have, and what follows">
-      {shown && !printing && (
-        <section className="plan-drawn" aria-label={shown.title}>
-          <h2>{shown.title}</h2>
-          <CornerDrawing corner={shown} view="front" chosen={letter ?? null} onChoose={setPicked} />
-          <p>{joint ? `${joint.letter} ${joint.name}` : 'The joint of an opened line is marked here.'}</p>
-        </section>
-      )}
+      {shown && wide && !printing && <PlanDrawn corner={shown} letter={line?.letter ?? null} />}
       {sheet.shopping.length > 0 && (
         <section className="plan-list" aria-label="To have before lifting">
           <h2>To have before lifting</h2>
@@ -76,9 +71,3 @@ const Sentences = ({ sentences }: { sentences: readonly string[] }) => (
     ))}
   </ul>
 )
-
-/** The corner of the wheel at hand; without a wheel the first that is drawn. */
-const cornerOf = (corners: readonly SheetCorner[], wheel: string | null): SheetCorner | null =>
-  corners.find(
-    ({ side, title }) => wheel?.endsWith(side) && title.toLowerCase().includes(wheel.split(' ')[0]!),
-  ) ?? (wheel === null ? (corners[0] ?? null) : null)

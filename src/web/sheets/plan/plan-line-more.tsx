@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import type { PlanSheetLine } from '../../../sheet/index.ts'
 import { glued } from '../../drawing/glued.ts'
 import type { LineStep } from '../../state/moved-line.ts'
@@ -19,12 +20,15 @@ export function PlanLineMore({
   last,
   onGo,
   onMove,
+  drawn,
 }: {
   line: PlanSheetLine
   first: boolean
   last: boolean
   onGo: (id: string) => void
   onMove: (id: string, step: LineStep) => void
+  /** The corner with the line's joint; null where it stands elsewhere. */
+  drawn: ReactNode
 }) {
   return (
     <>
@@ -41,6 +45,7 @@ export function PlanLineMore({
           </button>
         ))}
       </div>
+      {drawn}
       <dl>
         {line.why && (
           <>

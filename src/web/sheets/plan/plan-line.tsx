@@ -1,4 +1,4 @@
-import { useId } from 'react'
+import { type ReactNode, useId } from 'react'
 import type { PlanSheetLine } from '../../../sheet/index.ts'
 import { glued } from '../../drawing/glued.ts'
 import type { LineStep } from '../../state/moved-line.ts'
@@ -15,6 +15,7 @@ export function PlanLine({
   onOpen,
   onGo,
   onMove,
+  drawn,
 }: {
   line: PlanSheetLine
   number: number
@@ -24,6 +25,7 @@ export function PlanLine({
   onOpen: () => void
   onGo: (id: string) => void
   onMove: (id: string, step: LineStep) => void
+  drawn: ReactNode
 }) {
   const more = useId()
   const facts = [line.value, line.tool, line.place].filter((one) => one !== '')
@@ -69,7 +71,9 @@ export function PlanLine({
         </p>
       ))}
       <div id={more} className="plan-more" hidden={!open}>
-        {open && <PlanLineMore line={line} first={first} last={last} onGo={onGo} onMove={onMove} />}
+        {open && (
+          <PlanLineMore line={line} first={first} last={last} onGo={onGo} onMove={onMove} drawn={drawn} />
+        )}
       </div>
     </li>
   )

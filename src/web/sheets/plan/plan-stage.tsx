@@ -5,6 +5,7 @@ import { Cautions } from '../angles/cautions.tsx'
 import { Troubles } from '../angles/troubles.tsx'
 import { PlanBands } from './plan-bands.tsx'
 import { PlanBeside } from './plan-beside.tsx'
+import { PlanFailed } from './plan-failed.tsx'
 import { PlanGoal } from './plan-goal.tsx'
 import { PlanNext } from './plan-next.tsx'
 import { PlanSums } from './plan-sums.tsx'
@@ -44,7 +45,14 @@ export function PlanStage({
               <div className="plan-laid">
                 <div className="plan-main">
                   <PlanSums plan={plan} sheet={sheet} />
-                  <PlanBands plan={plan} sheet={sheet} open={open} onOpen={setOpen} />
+                  <PlanFailed branches={sheet.branches} />
+                  <PlanBands
+                    plan={plan}
+                    sheet={sheet}
+                    corners={job.sheet?.corners ?? []}
+                    open={open}
+                    onOpen={setOpen}
+                  />
                 </div>
                 <PlanBeside sheet={sheet} corners={job.sheet?.corners ?? []} open={open} id={id} />
               </div>
