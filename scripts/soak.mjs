@@ -15,6 +15,7 @@ const { status } = spawnSync(
     'run',
     'test/honest',
     'test/property/plan/independent.test.ts',
+    'test/property/plan/from-a-state.test.ts',
     'test/property/plan/failures.test.ts',
     '--testTimeout=3600000',
   ],

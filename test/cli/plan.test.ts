@@ -133,6 +133,48 @@ describe('axlewright plan --failed', () => {
   })
 })
 
+describe('axlewright plan, from the record', () => {
+  const half = file('half.job.json')
+  const job = JSON.parse(readFileSync(join(root, van), 'utf8'))
+  const wheel = 'front right'
+  const rows = [
+    ['undone', { joint: 'wheel-nuts', wheel, to: 'cracked' }],
+    ['carried', { axle: 'front', by: 'stands', seen: true }],
+    ['placed', { part: 'wheel', wheel, where: 'off' }],
+  ] as const
+  const opened = job.entries.filter(({ kind }: { kind: string }) => kind === 'opened')
+  const entries = [...opened, ...rows.map(([kind, data]) => ({ kind, data }))]
+  writeFileSync(half, JSON.stringify({ ...job, entries }))
+  const models = ['front.corner', 'rear.corner', 'port-unit-12.spec'].map(
+    (name) => `examples/port-unit-12/${name}.json`,
+  )
+  const from = (...words: string[]) =>
+    axlewright('plan', half, '--search', 'quick', ...words, '--with', ...models, 'examples/port-kit.kit.json')
+  test('CM14 what is done is left out and counted; afresh it is not', () => {
+    const on = from('--replace', 'front right lower-arm')
+    expect(on.err).toBe('')
+    expect(on.out).toMatch(/^\d+ actions are done by the record, \d+ are left\.$/m)
+    expect(on.out).not.toMatch(/Jack the front axle up/)
+    const afresh = from('--replace', 'front right lower-arm', '--afresh')
+    expect(afresh.out).not.toMatch(/done by the record/)
+    expect(afresh.out).toMatch(/Jack the front axle up|lift until the wheels are free/)
+  })
+  test('CM14 making safe ends with a tag; what goes with it neither is told', () => {
+    const stand = from('--make-safe', 'stand')
+    expect(stand.out).toMatch(/^Plan: make it safe to stand$/m)
+    expect(stand.out).toMatch(/Hang a tag on the steering wheel: not to be moved/)
+    expect(from('--make-safe', 'roll').out).toMatch(/at yard pace only/)
+    for (const words of [
+      ['--make-safe', 'fly'],
+      ['--make-safe', 'stand', '--afresh'],
+    ]) {
+      const { code, out, err } = from(...words)
+      expect([code, out]).toEqual([2, ''])
+      expect(err).toMatch(/Say “stand” or “roll”|leave the others out/)
+    }
+  })
+})
+
 describe('axlewright plan --judge', () => {
   const judge = (name: string, text: string) => {
     writeFileSync(file(name), text)
