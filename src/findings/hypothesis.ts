@@ -1,9 +1,20 @@
 import type { Family } from './family.ts'
-import { type History, logEvidence, type Story, type Unknown } from './history.ts'
-import type { Knob } from './knobs.ts'
+import type { History, Story } from './history.ts'
+import { logEvidence, type Unknown } from './log-evidence.ts'
+import { logSum } from './log-sum.ts'
 import { type KindPrior, suspectPriors } from './suspect-priors.ts'
 import { type Truncated, truncatedNormal } from './truncated-normal.ts'
 import type { VehicleModel } from './vehicle-model.ts'
+
+/** How one story explains what was read, at its best. */
+export interface Explained {
+  readonly history: History
+  /** What it leaves of the rows, in units of their errors. */
+  readonly left: Float64Array
+  /** Adjusters that nobody saw, in half ranges, and the variance of that. */
+  readonly knobs: Float64Array
+  readonly knobVariance: Float64Array
+}
 
 /** A family as the readings see it: how well it explains them, and how large it then is. */
 export interface Hypothesis {
@@ -15,6 +26,11 @@ export interface Hypothesis {
   readonly spread: number
   /** Best values of the side ways. */
   readonly beside: readonly number[]
+  /** What it does to the vehicle: main way and side ways, per unit. */
+  readonly main: Float64Array
+  readonly sides: readonly Float64Array[]
+  /** Its likeliest story. */
+  readonly best: Explained
 }
 
 /** How likely each story is. */
@@ -25,15 +41,12 @@ const halfRanges = 1000
 
 const cut: Truncated = { logShare: 0, mean: 0, variance: 1 }
 
-/** Log of the sum of exponentials. @source definition */
-export function logSum(values: readonly number[]): number {
-  const top = Math.max(...values)
-  if (top === Number.NEGATIVE_INFINITY) return top
-  return top + Math.log(values.reduce((sum, x) => sum + Math.exp(x - top), 0))
-}
+/** The prior of a family's size: its kind's, but for what it has of its own. @source definition */
+export const sizeOf = ({ suspect, size }: Family): KindPrior => ({ ...suspectPriors[suspect.kind], ...size })
 
 /**
- * Evidence and size of one family: its unknowns are integrated over together with the adjusters, in every story.
+ * Evidence and size of one family: its unknowns are integrated over together with the adjusters, in every story and
+ * both ways that it may go.
  *
  * @source own derivation: docs/methods/findings.md
  */
@@ -41,45 +54,41 @@ export function hypothesisOf(
   family: Family,
   {
     histories,
-    knobs,
     now,
     weights,
-  }: {
-    readonly histories: readonly History[]
-    readonly knobs: readonly Knob[]
-    readonly now: VehicleModel
-    readonly weights: StoryWeights
-  },
+  }: { readonly histories: readonly History[]; readonly now: VehicleModel; readonly weights: StoryWeights },
 ): Hypothesis {
-  const prior = { ...suspectPriors[family.suspect.kind], ...family.size }
+  const prior = sizeOf(family)
   const main = now.rate(family.main)
-  const beside = family.also.map(({ way }) => now.rate(way))
+  const sides = family.also.map(({ way }) => now.rate(way))
   const found = histories.flatMap((history) => {
     const weight = weights[history.story] ?? 0
     if (weight === 0) return []
     const column = family.late ? history.lately : history.column
-    // where an adjuster stands now is its own unknown; what it did before is told by what was set
+    // where an adjuster stands now is its own unknown; where it stood is told by what was set
     const whole =
       family.knob === undefined ? column(main) : scaled(history.since(family.knob), halfRanges)
-    const sideways = [
-      ...family.also.map(({ spread, mean = 0 }, i): Unknown => ({
-        column: scaled(column(beside[i]!), spread),
+    const sideways = family.also.map(
+      ({ spread, mean = 0 }, i): Unknown => ({
+        column: scaled(column(sides[i]!), spread),
         mean: mean / spread,
         low: Number.NEGATIVE_INFINITY,
         high: Number.POSITIVE_INFINITY,
-      })),
-    ]
-    const first = history.knobs.length
+      }),
+    )
     return ([1, -1] as const).flatMap((way) => {
       const share = way > 0 ? 1 - prior.back : prior.back
       if (share === 0) return []
-      const all = logEvidence(history, knobs, [mainUnknown(whole, prior, way), ...sideways])
+      const unknowns = [mainUnknown(whole, prior, way), ...sideways]
+      const all = logEvidence(history, unknowns)
+      const first = history.knobs.length
       return [
         {
           log: Math.log(weight * share) + all.log - logShare(prior),
           size: way * all.mean[first]! * prior.spread,
           variance: all.variance[first]! * prior.spread ** 2,
           beside: family.also.map(({ spread }, i) => all.mean[first + 1 + i]! * spread),
+          explained: (): Explained => explainedBy(history, unknowns, all),
         },
       ]
     })
@@ -95,15 +104,43 @@ export function hypothesisOf(
     size,
     spread: Math.sqrt(mean((one) => one.variance + (one.size - size) ** 2)),
     beside: family.also.map((_, i) => mean((one) => one.beside[i]!)),
+    main: family.knob === undefined ? main : main.map(() => 0),
+    sides,
+    best: found[shares.indexOf(Math.max(...shares))]!.explained(),
   }
 }
 
-function mainUnknown(column: Float64Array, { mean, spread, low, high }: KindPrior, way: 1 | -1): Unknown {
-  return { column: scaled(column, way * spread), mean: mean / spread, low: low / spread, high: high / spread }
+/** What a story leaves of the rows once its unknowns stand where they lie best. @source definition */
+export function explainedBy(
+  history: History,
+  unknowns: readonly Unknown[],
+  { mean, variance }: Pick<ReturnType<typeof logEvidence>, 'mean' | 'variance'>,
+): Explained {
+  const left = Float64Array.from(history.residual)
+  const columns = [...history.knobs, ...unknowns.map(({ column }) => column)]
+  columns.forEach((column, k) => {
+    for (let i = 0; i < left.length; i++) left[i]! -= mean[k]! * column[i]!
+  })
+  const n = history.knobs.length
+  return { history, left, knobs: mean.slice(0, n), knobVariance: variance.slice(0, n) }
+}
+
+/** The size of a family as an unknown, in units of its spread. */
+export function mainUnknown(
+  column: Float64Array,
+  { mean, spread, low, high }: KindPrior,
+  way: 1 | -1,
+): Unknown {
+  return {
+    column: scaled(column, way * spread),
+    mean: mean / spread,
+    low: low / spread,
+    high: high / spread,
+  }
 }
 
 /** Log of the share of a normal distribution that the ends of the size leave. */
-function logShare({ mean, spread, low, high }: KindPrior): number {
+export function logShare({ mean, spread, low, high }: KindPrior): number {
   truncatedNormal((low - mean) / spread, (high - mean) / spread, cut)
   return cut.logShare
 }

@@ -1,0 +1,94 @@
+import { type EvidenceRows, evidenceRows } from './evidence-rows.ts'
+import { familiesOf } from './families-of.ts'
+import type { FindingsProblem } from './findings-problem.ts'
+import type { History } from './history.ts'
+import { historyOf } from './history-of.ts'
+import { type Hypothesis, hypothesisOf, type StoryWeights } from './hypothesis.ts'
+import { knobsOf } from './knobs.ts'
+import { logOfChecks } from './log-of-checks.ts'
+import { logOfRoad } from './log-of-road.ts'
+import { logSum } from './log-sum.ts'
+import { type OwnFrequencies, priorOfSuspects } from './prior-of-suspects.ts'
+import { type SoundHypothesis, soundHypothesis } from './sound-hypothesis.ts'
+import { soundShare, storyShares } from './suspect-priors.ts'
+import { outOfAdjustment } from './suspects-of.ts'
+import type { ExaminedWheel } from './findings-problem.ts'
+import { fourWheels, playName } from './vehicle-vector.ts'
+import { vehicleModel } from './vehicle-model.ts'
+
+/** All suspects weighed by all evidence; lists start with "no part at fault". */
+export interface Weighed {
+  readonly problem: FindingsProblem
+  readonly rows: EvidenceRows
+  readonly histories: readonly History[]
+  readonly sound: SoundHypothesis
+  readonly hypotheses: readonly Hypothesis[]
+  /** Log chance of what hands, eyes and the road found. */
+  readonly hand: readonly number[]
+  /** Log evidence of everything, and how well each explains it at its best. */
+  readonly evidence: readonly number[]
+  readonly explains: readonly number[]
+  readonly priors: readonly number[]
+  /** Share of belief of each. */
+  readonly beliefs: readonly number[]
+  /** The vehicle's numbers as it stands. */
+  readonly numbers: Float64Array
+}
+
+const slipStories: StoryWeights = { 'set before': 1 }
+const lateStories: StoryWeights = {
+  'set before': storyShares['set before'] + storyShares['set after'],
+  anywhere: storyShares.anywhere,
+}
+
+/**
+ * Everything that was measured and found, against every suspect.
+ *
+ * @throws {Refusal} what the linkage says where an axle cannot stand as it was read; `setting-out-of-range`; `no-such-point`
+ * @source own derivation: docs/methods/findings.md
+ */
+export function weighed(problem: FindingsProblem, frequencies: OwnFrequencies = {}): Weighed {
+  const knobs = problem.axles.flatMap(knobsOf)
+  const plays = problem.play.map(({ wheel, joint }) => playName(wheel, joint))
+  const travelOf = (height: (wheel: ExaminedWheel) => number) =>
+    Object.fromEntries(fourWheels.map((wheel) => [wheel, height(wheel)])) as Record<ExaminedWheel, number>
+  const now = vehicleModel(problem.axles, knobs, {
+    travel: travelOf((wheel) => problem.heights[wheel]?.value ?? 0),
+    turns: Object.keys(problem.turns).length > 0,
+    plays,
+  })
+  const design = vehicleModel(problem.axles, knobs, { travel: travelOf(() => 0), turns: false, plays })
+  const rows = evidenceRows(problem, now.numbers)
+  const histories = (['set before', 'set after', 'anywhere'] as const).map((story) =>
+    historyOf(story, { rows, knobs, now, sound: design }),
+  )
+  const families = familiesOf(problem, knobs)
+  const hypotheses = families.map((family) => {
+    const weights = family.knob === undefined ? (family.late ? lateStories : storyShares) : slipStories
+    return hypothesisOf(family, { histories, now, weights })
+  })
+  const hand = [outOfAdjustment, ...families.map(({ suspect }) => suspect)].map(
+    (suspect) => logOfChecks(problem.checks, suspect) + logOfRoad(problem, suspect),
+  )
+  const sound = soundHypothesis(histories, hypotheses)
+  const evidence = [sound.log, ...hypotheses.map(({ log }) => log)].map((log, i) => log + hand[i]!)
+  const priors = [
+    frequencies.sound ?? soundShare.healthy + soundShare.misadjusted,
+    ...priorOfSuspects(families, frequencies),
+  ]
+  const logs = evidence.map((log, i) => log + Math.log(priors[i]!))
+  const all = logSum(logs)
+  return {
+    problem,
+    rows,
+    histories,
+    sound,
+    hypotheses,
+    hand,
+    evidence,
+    explains: [sound.most + hand[0]!, ...evidence.slice(1)],
+    priors,
+    beliefs: logs.map((log) => Math.exp(log - all)),
+    numbers: now.numbers,
+  }
+}
