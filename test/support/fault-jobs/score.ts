@@ -60,6 +60,8 @@ export function scored(job: FaultJob, { groups, cannotTell }: Findings, ms: numb
 export function calibrationOf(list: readonly { readonly stated: number; readonly held: boolean }[]): {
   readonly bins: readonly { readonly stated: number; readonly held: number }[]
   readonly error: number
+  /** What perfectly honest answers would miss by, of chance alone. */
+  readonly chance: number
 } {
   const sorted = [...list].sort((a, b) => a.stated - b.stated)
   const bins = Array.from({ length: 10 }, (_, b) => {
