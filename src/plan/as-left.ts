@@ -14,7 +14,7 @@ import { supports } from './supports.ts'
  */
 export function asLeft(assembly: Assembly, action: Action, state: State): Action | null {
   const is = (key: string) => factOf(state, key)
-  const needs = action.needs.flatMap((need): readonly Need[] => {
+  const needs: Need[] = action.needs.flatMap((need): readonly Need[] => {
     const { key } = need
     if (key.startsWith('joint ')) {
       const isOwn = key === keys.joint(action.joint ?? '')
@@ -25,6 +25,9 @@ export function asLeft(assembly: Assembly, action: Action, state: State): Action
       if (need.is.includes('open') && need.is.includes('started') && isOwn)
         return [{ ...need, is: [...need.is, 'cracked', 'retained'] }]
     }
+    // An adjuster that was set and made final before is left as it is.
+    if (action.verb === 'set camber and caster' && key.startsWith('joint '))
+      return ['final', 'checked'].includes(is(key)) ? [] : [need]
     if (key.startsWith('mark ') && is(key) === 'not recorded') {
       const stage = jointStageOf(is(keys.joint(key.slice('mark '.length))))
       if (stage > 0) return []
@@ -43,6 +46,7 @@ export function asLeft(assembly: Assembly, action: Action, state: State): Action
     if (key === keys.levelSensor) return [{ ...need, is: ['as found', ...need.is] }]
     return [need]
   })
+  if (rolls.includes(action.verb)) needs.push(...onTightNuts(assembly, action))
   if (action.verb === 'raise to ride height' && is(keys.heights) === 'not recorded')
     return toTheSheet({ ...action, needs })
   const dropped = (start: string, left: string) =>
@@ -59,6 +63,24 @@ export function asLeft(assembly: Assembly, action: Action, state: State): Action
     if (assembly.axles.every((axle) => is(keys.wheelOff(axle)) === 'never')) return null
   return { ...action, needs, effects }
 }
+
+const rolls: readonly Action['verb'][] = [
+  'roll and settle',
+  'drive onto ramps',
+  'drive off ramps',
+  'road test',
+]
+
+/** Whatever was reopened meanwhile, it rolls only on wheel nuts that are final. */
+const onTightNuts = ({ joints }: Assembly, { needs }: Action): readonly Need[] =>
+  Object.values(joints)
+    .filter(({ kind, id }) => kind === 'wheel nuts' && !needs.some(({ key }) => key === keys.joint(id)))
+    .map(({ id }) => ({
+      key: keys.joint(id),
+      is: ['closed', 'final', 'checked'],
+      why: 'it rolls on them',
+      rule: 'I2',
+    }))
 
 /** Nobody wrote the heights down before lifting: only the sheet says to which one. */
 const toTheSheet = (action: Action): Action => ({

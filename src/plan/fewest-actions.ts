@@ -20,6 +20,7 @@ const means: readonly Verb[] = [
   'tail support',
   'lower',
   'drive onto ramps',
+  'drive off ramps',
   'jack under arm',
   'let down with the jack',
   'raise to ride height',

@@ -16,7 +16,12 @@ import type { Work } from './work.ts'
  * @source own derivation: docs/methods/plan.md
  */
 export function wholeFrom(work: Work, order: readonly Action[], state: State): readonly Action[] {
-  return withOwed(work, loweredToo(work, order, state), state)
+  const { axles } = work.assembly
+  const isUp = axles.some((axle) => /ramps|slip plates/.test(factOf(state, keys.support(axle))))
+  const isLifted = order.some(({ verb }) => verb === 'jack up' || verb === 'lift')
+  const off = supportActions(axles).offRamps()
+  const first = isUp && isLifted ? [{ ...off, id: `${off.id}, first` }] : []
+  return [...first, ...withOwed(work, loweredToo(work, order, state), state)]
 }
 
 function loweredToo(work: Work, order: readonly Action[], state: State): readonly Action[] {

@@ -171,7 +171,8 @@ export function fromWhereItIs({ vehicle, goal, before, action }: Moment): Found 
     case 'connect': {
       const apart = here[0] !== here[1] ? [`${cant}, but one of its parts is off the vehicle`] : []
       const isOld = tie?.ends.filter((end) => goal.replace.includes(end) && !before.parts[end]!.out) ?? []
-      const allowed = action.verb === 'start' ? ['open'] : ['open', 'started']
+      // What was only cracked, or turned back to a few threads, is run up again as it is.
+      const allowed = action.verb === 'start' ? ['open'] : ['open', 'started', 'cracked', 'retained']
       return [
         ...(allowed.includes(is ?? '') ? [] : [`${cant}, but it is ${is}`]),
         ...apart,

@@ -194,6 +194,8 @@ function opened(vehicle: Vehicle, state: State, action: Action): State {
       ...state.setters,
       ...Object.fromEntries(moved.map(({ id }) => [id, 'disturbed' as const])),
     },
+    // What was set before is set anew, in its order.
+    ...(isAngle ? { toeSet: { ...state.toeSet, [tie.axle]: false } } : {}),
     angles: isAngle ? { ...state.angles, [tie.axle]: 'due' as const } : state.angles,
   }
 }
