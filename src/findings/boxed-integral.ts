@@ -6,10 +6,18 @@ export interface BoxedIntegral {
   readonly log: number
   readonly mean: Float64Array
   readonly variance: Float64Array
+  /** The normal factors that stand in for the edges: a good start for an integral that is nearly the same. */
+  readonly edges: Edges
+}
+
+/** Normal factors exp(push·x − ½ tightness·x²), one for each dimension. */
+export interface Edges {
+  readonly tightness: Float64Array
+  readonly push: Float64Array
 }
 
 const SWEEPS = 30
-const SETTLED = 1e-4
+const SETTLED = 3e-4
 const found: Truncated = { logShare: 0, mean: 0, variance: 1 }
 
 /**
@@ -19,6 +27,7 @@ const found: Truncated = { logShare: 0, mean: 0, variance: 1 }
  *
  * @param precision Λ, symmetric and positive definite, row by row; n × n
  * @param pull η
+ * @param start factors of the first dimensions, from an integral like this one
  * @source Minka: Expectation propagation for approximate Bayesian inference (2001); Cunningham, Hennig, Lacoste-Julien: Gaussian probabilities and expectation propagation (2011) (from memory)
  */
 export function boxedIntegral(
@@ -26,12 +35,21 @@ export function boxedIntegral(
   pull: Float64Array,
   low: ArrayLike<number>,
   high: ArrayLike<number>,
+  start?: Edges,
 ): BoxedIntegral {
   const n = pull.length
-  const spread = new Float64Array(n * n)
-  let logDet = -inverted(precision, n, spread)
-  const mean = product(spread, pull, n)
   const [tightness, push, share] = [new Float64Array(n), new Float64Array(n), new Float64Array(n)]
+  const spread = Float64Array.from(precision)
+  const together = Float64Array.from(pull)
+  if (start)
+    for (let i = 0; i < start.push.length; i++) {
+      tightness[i] = start.tightness[i]!
+      push[i] = start.push[i]!
+      spread[i * n + i]! += tightness[i]!
+      together[i]! += push[i]!
+    }
+  let logDet = -invert(spread, n)
+  const mean = product(spread, together, n)
   const column = new Float64Array(n)
   for (let sweep = 0; sweep < SWEEPS; sweep++) {
     let moved = 0
@@ -77,7 +95,7 @@ export function boxedIntegral(
     log += share[i]! + 0.5 * (pull[i]! + push[i]!) * mean[i]!
     variance[i] = spread[i * n + i]!
   }
-  return { log, mean, variance }
+  return { log, mean, variance, edges: { tightness, push } }
 }
 
 function product(matrix: Float64Array, x: Float64Array, n: number): Float64Array {
@@ -86,9 +104,8 @@ function product(matrix: Float64Array, x: Float64Array, n: number): Float64Array
   return y
 }
 
-/** Inverse by Gauss and Jordan without exchange (positive definite); returns the log of the determinant. */
-function inverted(matrix: Float64Array, n: number, into: Float64Array): number {
-  into.set(matrix)
+/** Inverts in place, by Gauss and Jordan without exchange (positive definite); returns the log of the determinant. */
+function invert(into: Float64Array, n: number): number {
   let logDet = 0
   for (let k = 0; k < n; k++) {
     const pivot = into[k * n + k]!

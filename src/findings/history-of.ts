@@ -106,6 +106,7 @@ export function historyOf(story: Story, { rows, knobs, now, sound }: HistoryTask
     low,
     high,
     residual: residualWhite,
+    edges: integralOf({ knobs: knobColumns, low, high, residual: residualWhite }, []).edges,
     limits: m,
     logScale: logDet(n),
     logSet: set.log + logDet(m),

@@ -1,3 +1,4 @@
+import type { Edges } from './boxed-integral.ts'
 import type { EvidenceRow } from './evidence-rows.ts'
 
 /**
@@ -36,6 +37,8 @@ export interface History {
   readonly low: Float64Array
   readonly high: Float64Array
   readonly residual: Float64Array
+  /** What stands in for those ends when nothing is at fault: where other integrals start. */
+  readonly edges: Edges
   /** How many of the first rows are limits. */
   readonly limits: number
   /** Log density of the rows at no effect and no knob, less its squares. */

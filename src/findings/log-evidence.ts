@@ -1,4 +1,4 @@
-import { type BoxedIntegral, boxedIntegral } from './boxed-integral.ts'
+import { type BoxedIntegral, boxedIntegral, type Edges } from './boxed-integral.ts'
 import type { History } from './history.ts'
 
 /** Keeps an adjuster that nothing was read about from having no end. @source own choice */
@@ -13,7 +13,7 @@ export interface Unknown {
 }
 
 /** A story as far as its evidence needs it. */
-export type Told = Pick<History, 'knobs' | 'low' | 'high' | 'residual'>
+export type Told = Pick<History, 'knobs' | 'low' | 'high' | 'residual'> & { readonly edges?: Edges }
 
 /**
  * Log density of what was read, given the limits, with some unknowns beside the adjusters; and where all of them lie,
@@ -27,7 +27,7 @@ export function logEvidence(history: History, unknowns: readonly Unknown[]): Box
 }
 
 /** The integral over adjusters in their box and unknowns in theirs, without the scale of the rows. */
-export function integralOf({ knobs, low, high, residual }: Told, unknowns: readonly Unknown[]): BoxedIntegral {
+export function integralOf({ knobs, low, high, residual, edges }: Told, unknowns: readonly Unknown[]): BoxedIntegral {
   const columns = [...knobs, ...unknowns.map(({ column }) => column)]
   const n = columns.length
   const precision = new Float64Array(n * n)
@@ -52,8 +52,9 @@ export function integralOf({ knobs, low, high, residual }: Told, unknowns: reado
     to[i] = ends.high
     constant -= 0.5 * (mean ** 2 + Math.log(2 * Math.PI))
   }
-  if (n === 0) return { log: constant, mean: pull, variance: from }
-  const found = boxedIntegral(precision, pull, from, to)
+  if (n === 0)
+    return { log: constant, mean: pull, variance: from, edges: { tightness: from, push: pull } }
+  const found = boxedIntegral(precision, pull, from, to, edges)
   return { ...found, log: found.log + constant }
 }
 

@@ -44,7 +44,7 @@ export function predictionsOf(history: History, hypotheses: readonly Hypothesis[
       const others = sides.map(history.lately)
       const best = own.map((x, i) => size * x + others.reduce((sum, side, k) => sum + beside[k]! * side[i]!, 0))
       const { mean } = sizeOf(family)
-      return { best: place(best), usual: place(own.map((x) => mean * x)) }
+      return { best: place(best), usual: place(own.map((x) => (size < 0 ? -mean : mean) * x)) }
     }),
   ]
 }

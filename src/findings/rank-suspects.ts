@@ -41,7 +41,11 @@ export function rankSuspects(problem: FindingsProblem, options: FindingsOptions 
       between(places[a]!.best, places[b]!.best),
     )
   const ranked = beliefs.map((_, i) => rankedSuspect(all, i))
-  const groups = tightGroups(beliefs, distance, { limit: apart, least: leastShare, first: 0 })
+  const visible = places.map(({ usual }) => Math.hypot(...usual) >= apart)
+  // what shows hardly anything now is told apart by what it would show at its usual size
+  const faint = (a: number, b: number): number =>
+    visible[a] && visible[b] ? between(places[a]!.usual, places[b]!.usual) : Number.POSITIVE_INFINITY
+  const groups = tightGroups(beliefs, distance, { limit: apart, least: leastShare, first: 0, faint })
     .map((members): SuspectGroup => {
       const suspects = members.map((i) => ranked[i]!).sort((a, b) => b.posterior - a.posterior)
       return { suspects, posterior: suspects.reduce((sum, one) => sum + one.posterior, 0) }
@@ -50,7 +54,7 @@ export function rankSuspects(problem: FindingsProblem, options: FindingsOptions 
   const first = groups[0]!
   return {
     groups,
-    visible: ranked.filter((_, i) => Math.hypot(...places[i]!.usual) >= apart).map(({ suspect }) => suspect),
+    visible: ranked.filter((_, i) => visible[i]).map(({ suspect }) => suspect),
     unexplained: unexplainedBy(all),
     nextChecks: nextChecks(all),
     cannotTell: !(first.posterior >= (holdsSound(first) ? standsOut.sound : standsOut.fault)),
