@@ -79,6 +79,29 @@ describe('from any place of a plan', () => {
   }
 })
 
+describe('another part, from any place of a plan', () => {
+  const { corner, assembly } = vehicles.find(({ name }) => name === 'strut-front')!
+  const goals = wearing(assembly)
+  for (const [nth, goal] of goals.entries()) {
+    if (!long && nth % 8 !== 1) continue
+    const other = goals[(nth + 4) % goals.length]!
+    test(`PL20 ${goal.replace.join()}, then ${other.replace.join()}`, () => {
+      const whole = actionsOf(planOf(assembly, goal, undefined, { effort }))
+      for (const part of long ? [1, 2, 3, 4, 5, 6, 7, 8] : [3, 7]) {
+        const cut = Math.floor(((part + random()) / 9) * whole.length)
+        const before = whole.slice(0, cut)
+        const from = before.reduce(afterAction, {} as State)
+        const rest = actionsOf(planOf(assembly, other, undefined, { effort, from }))
+        const told = `${cut} of ${whole.length}, after ${before.at(-1)?.id}`
+        expect(judgeOrder(assembly, other, rest, { from }).faults, told).toEqual([])
+        // Its part was not asked for when the vehicle was lifted: it is compared late.
+        const broken = checkPlan([corner], other, [...before, ...rest]).filter(({ rule }) => rule !== 'I16')
+        expect(broken, told).toEqual([])
+      }
+    })
+  }
+})
+
 describe('what a state says', () => {
   test('PL16 from the empty state it is the plan that it is without one', () => {
     expect(planOf(one, arm, undefined, { effort, from: {} })).toEqual(planOf(one, arm, undefined, { effort }))
