@@ -75,14 +75,20 @@ function joined(direction: Direction, more: Displacement | undefined): Direction
 }
 
 /**
- * Camber and toe turn the spin axis before an adjuster turns it further: the rotation vector that does the same after it,
- * Jr⁻¹(φ) ω = ω + φ × ω / 2 + φ × (φ × ω) / 12, to the fourth order of φ.
+ * Camber and toe turn the spin axis before an adjuster turns it further by φ: the rotation vector that does the same after it,
+ * Jr⁻¹(φ) ω = ω + φ × ω / 2 + c φ × (φ × ω),  c = 1/θ² − (1 + cos θ) / (2 θ sin θ),  θ = |φ|.
  */
 function beforeSpin(direction: Direction, phi: Point | undefined): Direction {
   if (!direction.spin || !phi) return direction
+  const theta = Math.hypot(...phi)
+  // 1/12 + θ²/720 is exact to a double below this, where the quotients cancel
+  const c =
+    theta < 1e-2
+      ? 1 / 12 + theta ** 2 / 720
+      : 1 / theta ** 2 - (1 + Math.cos(theta)) / (2 * theta * Math.sin(theta))
   const once = cross(phi, direction.spin)
   const twice = cross(phi, once)
-  const at = (k: 0 | 1 | 2) => direction.spin![k] + once[k] / 2 + twice[k] / 12
+  const at = (k: 0 | 1 | 2) => direction.spin![k] + once[k] / 2 + c * twice[k]
   return { ...direction, spin: [at(0), at(1), at(2)] }
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { drawnVehicle } from '../../../bench/drawn-vehicle.ts'
 import { moveOf, onVehicle, taken } from '../../../bench/twelve-measurements.ts'
-import { displacementOf } from '../../../src/adjust/index.ts'
+import { type Adjuster, displacementOf } from '../../../src/adjust/index.ts'
 import {
   adjustersOf,
   angleRead,
@@ -50,15 +50,45 @@ function moved(corner: Corner, names: readonly string[], way: readonly number[],
   return { ...corner, points, wheel: { ...corner.wheel, camber: turned(camber, 0), toe: turned(toe, 1) } }
 }
 
-/** Slopes by unknown, got out through an answer's errors with one unknown uncertain at a time. */
+/** Slopes by unknown, got out through an answer's errors with all unknowns uncertain by a little, each by itself. */
 function slopesOf(fit: FittedCorner, of: Observable): number[] {
-  return Array.from({ length: fit.unknowns.count }, (_, i) => {
-    const one = fit.covariance.map((row, a) => row.map((__, b) => (a === i && b === i ? 1e-12 : 0)))
-    const part = foreseenOf({ ...fit, covariance: one }, of, 'f').parts.find(
-      ({ source }) => source === `f, ${i + 1}`,
-    )
-    return 1e6 * (part?.effect ?? 0)
-  })
+  const little = fit.covariance.map((row, a) => row.map((_, b) => (a === b ? 1e-12 : 0)))
+  const { parts } = foreseenOf({ ...fit, covariance: little }, of, 'f')
+  return fit.values.map((_, i) => 1e6 * (parts.find(({ source }) => source === `f, ${i + 1}`)?.effect ?? 0))
+}
+
+/** What no layout to start from has: wedges, and a bolt that turns the stub, both already away from where they are drawn. */
+function handMade(corner: Corner): readonly Observable[] {
+  if (isWholeAxle(corner.layout)) return []
+  const common = { id: 'made', name: 'made', step: rad(0.001), play: rad(0), seenFrom: 'front' } as const
+  const range = [rad(-0.05), rad(0.05)] as const
+  const sizes = [deg(0.5), deg(1)]
+  const moves: readonly Adjuster[] = [
+    { ...common, kind: 'wedge', tilts: 'camber', sizes, range },
+    { ...common, kind: 'wedge', tilts: 'toe', sizes, range },
+    {
+      ...common,
+      kind: 'slotted bolt',
+      turns: 'stub',
+      pivot: [0.02, 0.6, 0.3],
+      axis: [-0.8, 0.6, 0],
+      boltSpacing: mm(55),
+      range: [mm(-3), mm(3)],
+      step: mm(0.1),
+      play: mm(0),
+    },
+  ]
+  return moves.flatMap((adjuster) =>
+    (['camber', 'toe'] as const).map((angle) =>
+      changeByMove(angle, {
+        adjuster,
+        from: adjuster.range[1] / 3,
+        to: adjuster.range[1],
+        standing: 0,
+        travel: mm(25),
+      }),
+    ),
+  )
 }
 
 describe('CO27 slopes are what differences give, for everything that can be measured', () => {
@@ -75,9 +105,10 @@ describe('CO27 slopes are what differences give, for everything that can be meas
         [2 * h, h, -h, -2 * h].map((by) => onVehicle(moved(corner, points, way, by))),
       )
       // distances are many and all alike
-      const some = list.filter(
-        (of, i) => of.says.includes('change') || of.says.includes('turn') || i % 7 === 0,
-      )
+      const some = [
+        ...handMade(corner),
+        ...list.filter((of, i) => of.says.includes('change') || of.says.includes('turn') || i % 7 === 0),
+      ]
       for (const of of some) {
         const stated = slopesOf(fit, of)
         const scale = Math.hypot(...stated)
