@@ -2,7 +2,7 @@ import type { WheelAngle } from '../../linkage/index.ts'
 import { Refusal } from '../../quantity/index.ts'
 import type { CornerRefusal } from '../parse-clock.ts'
 import { type CornerAt, placeOf } from './corner-at.ts'
-import type { Seen } from './observable.ts'
+import type { Seen } from './seen-lazily.ts'
 
 /** The ends of the joint axis, lower and upper, by layout. */
 const axisEnds: Readonly<Partial<Record<CornerAt['unknowns']['family'], readonly [string, string]>>> = {

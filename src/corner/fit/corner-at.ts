@@ -3,7 +3,7 @@ import { Refusal } from '../../quantity/index.ts'
 import { cornerPoints } from '../corner-points.ts'
 import { isWholeAxle } from '../layouts.ts'
 import type { CornerRefusal } from '../parse-clock.ts'
-import type { Posed } from './posed-at.ts'
+import type { Posed } from './posed.ts'
 import { cornerWith, type Unknowns, wordsOf } from './unknowns.ts'
 
 /** A corner with some values of its unknowns, and what was worked out of it so far. @source definition */

@@ -3,7 +3,8 @@ import { Refusal } from '../../quantity/index.ts'
 import { cornerAt } from './corner-at.ts'
 import type { FittedCorner } from './fitted-corner.ts'
 import { foreseenOf } from './foreseen-of.ts'
-import type { Observable, Seen } from './observable.ts'
+import type { Observable } from './observable.ts'
+import type { Seen } from './seen-lazily.ts'
 import { type WorkshopMeasurement, workshopMeasurements } from './workshop-measurements.ts'
 
 /** What one measurement more would do for an answer. @source definition */

@@ -1,11 +1,6 @@
 import type { Measured } from '../../measure/index.ts'
 import type { CornerAt } from './corner-at.ts'
-
-/** A value of an observable and its slope by each unknown. @source definition */
-export interface Seen {
-  readonly value: number
-  readonly slopes: Float64Array
-}
+import type { Seen } from './seen-lazily.ts'
 
 /**
  * Something about a corner that can be measured or asked: how it follows from the unknowns, and how it changes with

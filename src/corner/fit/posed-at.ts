@@ -4,27 +4,16 @@ import {
   type Drive,
   displaced,
   type Point,
-  type Pose,
   poseAt,
   ratesAt,
   sumOfDisplacements,
-  type WheelAngle,
   type WheelRates,
 } from '../../linkage/index.ts'
 import { atRide } from './at-ride.ts'
 import type { CornerAt } from './corner-at.ts'
-import type { Seen } from './observable.ts'
 import { pointDirections } from './point-directions.ts'
+import type { Posed } from './posed.ts'
 import { seenLazily } from './seen-lazily.ts'
-
-/** A pose of a corner with the slopes of its angles. */
-export interface Posed {
-  readonly pose: Pose
-  /** An angle, and its slope by each unknown, drive held. */
-  readonly angle: (name: WheelAngle) => Seen
-  /** Slope of an angle by the rack, rad/m. */
-  readonly perRack: (name: WheelAngle) => number
-}
 
 /** What displaces the points there, and how that changes with each unknown. */
 export interface Shift {

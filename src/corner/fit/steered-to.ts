@@ -2,7 +2,8 @@ import { metre, type Radian, Refusal } from '../../quantity/index.ts'
 import { familyOf } from '../layouts.ts'
 import type { CornerRefusal } from '../parse-clock.ts'
 import type { CornerAt } from './corner-at.ts'
-import { type Posed, posedAt } from './posed-at.ts'
+import type { Posed } from './posed.ts'
+import { posedAt } from './posed-at.ts'
 
 /** A steered corner: its pose, and how the rack that steers it there changes with each unknown. */
 export interface SteeredTo {
