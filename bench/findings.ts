@@ -86,6 +86,7 @@ export function findingsBench(n: number, seed: number): 0 | 1 {
   )
   for (const { stated, held } of summary.calibration.bins)
     console.log(`  ${stated.toFixed(3)}  ${held.toFixed(3)}`)
+  console.log(`  more was stated than came true by ${summary.overConfident.toFixed(1)} standard errors`)
   const better = logScores(list, summary)
   perWhat('layout', list, ({ job }) => job.layout)
   perWhat(
@@ -93,12 +94,13 @@ export function findingsBench(n: number, seed: number): 0 | 1 {
     list.filter(({ job }) => isFault(job)),
     ({ job }) => (job.truth === 'healthy' ? 'healthy' : job.truth.kind),
   )
-  const worse = summaryOf(run(rankSuspects, { n: Math.min(n, 600), seed, half: true }))
+  const worse = summaryOf(run(rankSuspects, { n: Math.min(n, 1000), seed, half: true }))
   const misses = goals.filter((goal) => !goal.held(worse))
   console.log(
     `\nwith all spreads halved (${worse.jobs} jobs): ${misses.length > 0 ? 'fails, as it must' : 'DOES NOT FAIL'}`,
   )
   for (const goal of goals) console.log(`  ${goal.what.padEnd(50)} ${goal.text(worse).padStart(8)}`)
+  console.log(`  more was stated than came true by ${worse.overConfident.toFixed(1)} standard errors`)
   const other = summaryOf(run(rankSuspects, { n: Math.min(n, 600), seed, options: { world: 'other' } }))
   console.log(
     `\nanother world, of which the judge was not told (${other.jobs} jobs): kinds all as often, sizes flat, parts that give and bend any way, more scatter; no target`,

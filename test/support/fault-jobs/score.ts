@@ -81,6 +81,16 @@ export function calibrationOf(list: readonly { readonly stated: number; readonly
   return { bins, error, chance }
 }
 
+/** How much more was stated than came true, over all answers, in standard errors of honest ones. */
+function overConfidenceOf(list: readonly { readonly stated: number; readonly held: boolean }[]): number {
+  let [more, variance] = [0, 0]
+  for (const { stated, held } of list) {
+    more += stated - (held ? 1 : 0)
+    variance += stated * (1 - stated)
+  }
+  return more / Math.sqrt(variance)
+}
+
 /** Least belief that counts, so that a truth nobody thought of costs much but not everything. */
 const least = 1e-4
 
@@ -106,6 +116,7 @@ export function summaryOf(list: readonly Scored[]) {
     aloneFirstThree: share(visible, ({ place }) => place >= 0 && place < 3),
     missing: faults.filter(({ group }) => group < 0).length,
     calibration: calibrationOf(list),
+    overConfident: overConfidenceOf(list),
     logScore: mean(list, ({ belief }) => Math.log(Math.max(least, belief))),
     falseFindings: share(sound, ({ finds }) => finds),
     falseHealthy: share(
