@@ -15,26 +15,19 @@ import { jointsOf } from './joints-of.ts'
 import { keys } from './keys.ts'
 import { liesLoose } from './lies-loose.ts'
 import { lostForGood } from './lost-for-good.ts'
-import { type NeededActions, neededActions } from './needed-actions.ts'
+import { neededActions } from './needed-actions.ts'
 import { neededChoices } from './needed-choices.ts'
 import type { PlanRefusal } from './plan-refusal.ts'
 import { type Rest, restOf } from './rest-of.ts'
 import { type SequenceOptions, sequenceOf } from './sequence-of.ts'
 import type { State } from './state.ts'
+import type { WaysOn } from './ways.ts'
 import { waysToSafety } from './ways-to-safety.ts'
 import { whatIsLeft } from './what-is-left.ts'
 import { wholeFrom } from './whole-from.ts'
 import { wholeGoal } from './whole-goal.ts'
 import type { Work } from './work.ts'
 import { workOf } from './work-of.ts'
-
-/** The ways to go on from a state, and what they have in common. @source definition */
-export interface WaysOn {
-  readonly needed: NeededActions
-  readonly work: Work
-  readonly ways: readonly (Rest & { readonly done: readonly string[] })[]
-  readonly troubles: readonly string[]
-}
 
 /**
  * The ways to go on from a state to the end of a job: with what would have been undone from the sound vehicle where
