@@ -158,6 +158,18 @@ describe('what a state says', () => {
     ).map(({ verb }) => verb)
     expect(verbs.slice(0, 3)).toEqual(['stands', 'see loaded', 'tag'])
   })
+  test('PL18 an open line is capped, and bled before it rolls', () => {
+    const union = 'front left brake-hose-union'
+    const from = {
+      ...stateAfter(placeOf('take off front left wheel') + 1),
+      [`joint ${union}`]: 'open',
+      [`line ${union}`]: 'open',
+    }
+    const made = (make: 'safe to stand' | 'safe to roll') =>
+      actionsOf(planOf(one, { replace: [], make }, undefined, { effort, from })).map(({ id }) => id)
+    expect(made('safe to stand')).toContain(`cap ${union}`)
+    expect(made('safe to roll')).toEqual(expect.arrayContaining([`close ${union}`, 'bleed', 'tag']))
+  })
   test('PL18 the separate list of what is unsafe speaks', () => {
     const cut = placeOf('take off front left lower-arm') + 1
     expect(madeSafe([bus], arm, order.slice(0, cut), 'safe to roll').length).toBeGreaterThan(5)
