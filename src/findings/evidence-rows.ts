@@ -2,6 +2,7 @@ import type { ReadingName } from '../linkage/index.ts'
 import { covarianceMatrix, type Measured, normal } from '../measure/index.ts'
 import type { FindingsProblem } from './findings-problem.ts'
 import { rowMaker } from './row-maker.ts'
+import { treadRow } from './tread-wear.ts'
 import { camberGaugeAt, fourWheels, heightAt, padAt, playAt, playName, playSlots, steerGaugeAt } from './vehicle-vector.ts'
 
 /** A number that was read, or that a limit stands for: how it comes from the vehicle's numbers, and what it is. */
@@ -65,6 +66,15 @@ export function evidenceRows(problem: FindingsProblem, straight: Float64Array): 
       parts: [...swing.parts, ...usual.parts],
     })
   })
+  const bare = (name: ReadingName): Float64Array | null => {
+    const of = rowOf.reading(name)
+    if (of) clearGauges(of)
+    return of
+  }
+  for (const tread of problem.treads) {
+    const row = treadRow(tread, problem, bare)
+    if (row) put(row.name, row.of, row.measured)
+  }
   const noise = covarianceMatrix(
     list.map(({ measured, value }) =>
       measured.parts.length > 0 ? measured : normal(floorOfNoise, 'rounding', value),
@@ -76,14 +86,18 @@ export function evidenceRows(problem: FindingsProblem, straight: Float64Array): 
   const limits = Object.entries(problem.limits).flatMap(([name, limit]) => {
     const of = rowOf.reading(name as ReadingName)
     if (!of || !limit) return []
-    // what was wrong with the reading was not wrong with the setting
-    for (const wheel of fourWheels) of[padAt(wheel)] = 0
-    of[camberGaugeAt] = 0
-    of[steerGaugeAt] = 0
+    clearGauges(of)
     const half = (limit.high - limit.low) / 2
     const design = Math.hypot(shareOfDesign * half, roundingOfDesign)
     const set = Math.hypot(shareOfHalf * half, setterError)
     return [{ name, of, value: (limit.high + limit.low) / 2, design, set }]
   })
   return { read: list.map(({ name, of, value }) => ({ name, of, value })), noise, limits }
+}
+
+/** What was wrong with the reading was not wrong with the wheel. */
+function clearGauges(of: Float64Array): void {
+  for (const wheel of fourWheels) of[padAt(wheel)] = 0
+  of[camberGaugeAt] = 0
+  of[steerGaugeAt] = 0
 }

@@ -1,3 +1,4 @@
+export { beforeOrdering, type OrderingCosts, type PartAdvice } from './before-ordering.ts'
 export type { Findings, NextCheck, RankedSuspect, SuspectGroup } from './findings.ts'
 export type {
   CheckFound,
@@ -13,3 +14,4 @@ export { type FindingsOptions, rankSuspects } from './rank-suspects.ts'
 export type { Suspect } from './suspect.ts'
 export { type SuspectKind, suspectKinds } from './suspect-kind.ts'
 export { suspectsOf } from './suspects-of.ts'
+export { type WearAnswer, wearAnswers } from './wear-answers.ts'
