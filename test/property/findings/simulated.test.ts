@@ -29,6 +29,14 @@ function effectOf(
   return { camber: by('camber'), caster: by('caster'), sai: by('sai'), toe: by('toe') }
 }
 
+function bothToes(vehicle: TrueVehicle, kind: string, size: number): { left: number; right: number } {
+  const fault = faultsOf(vehicle).find(({ suspect }) => suspect.kind === kind)!
+  const [before, after] = [vehicle, fault.apply(vehicle, size, chance(1))].map(readingsOf)
+  const by = (name: 'front left toe' | 'front right toe'): number =>
+    after!.angles[name]! - before!.angles[name]!
+  return { left: by('front left toe'), right: by('front right toe') }
+}
+
 describe('the generator of simulated faults', () => {
   test('FD20 one seed, one job', () => {
     expect(faultJob(41).problem).toEqual(faultJob(41).problem)
@@ -46,6 +54,7 @@ describe('the generator of simulated faults', () => {
         const { camber, sai } = effectOf(vehicle, kind, { at, size: 0.008, seed: 3 })
         // not nothing: its toe went as well, and a steered wheel leans with its caster
         expect(Math.abs(camber + sai), `${layout} ${kind}`).toBeLessThan(0.25)
+        expect(camber * sai, `${layout} ${kind}`).toBeLessThan(0)
       }
       const { sai, camber } = effectOf(vehicle, 'bent knuckle', { size: 0.02 })
       expect(Math.abs(sai)).toBeLessThan(0.01)
@@ -57,6 +66,27 @@ describe('the generator of simulated faults', () => {
     expect(Math.abs(tube.camber)).toBeGreaterThan(0.3)
     const tower = effectOf(vehicle, 'shifted tower', { size: 0.01, seed: 3 })
     expect(Math.abs(tower.sai + tower.camber)).toBeLessThan(0.25)
+  })
+
+  // own derivation: the load stands outside the lower joint and tips the knuckle's top inward against what holds it
+  test('FD20 whatever wears lets the wheel lean its top in', () => {
+    const { vehicle } = faultJob(7, { layout: 'wishbone-coil-lower', fault: 'healthy' })
+    for (const [kind, at] of [
+      ['worn ball joint', 'lower-ball-joint-stud'],
+      ['worn ball joint', 'upper-ball-joint-stud'],
+      ['collapsed bush', 'lower-front-bolt'],
+      ['collapsed bush', 'upper-front-bush-nut'],
+      ['collapsed bush', 'upper-rear-bush-nut'],
+      ['loose wheel bearing', null],
+    ] as const)
+      expect(effectOf(vehicle, kind, { at, size: 0.003 }).camber, `${kind} ${at}`).toBeLessThan(-0.05)
+    // rolling drags it to toe-out
+    expect(effectOf(vehicle, 'worn ball joint', { at: 'tie-rod-end-stud', size: 0.002 }).toe).toBeLessThan(
+      -0.3,
+    )
+    // a rack beside its middle: one wheel in, the other out, as signs.md has it
+    const { left, right } = bothToes(vehicle, 'rack off centre', 0.003)
+    expect(left * right).toBeLessThan(0)
   })
 
   test('FD20 a rigid body on a flat floor shares a short spring between all four wheels', () => {
