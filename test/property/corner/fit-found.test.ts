@@ -149,6 +149,31 @@ describe('CO32 one gross error is found, named and left out', () => {
       expect(pointed / found).toBeGreaterThan(0.85)
     }, 60_000)
 
+  test('an error as large as is said to be found is found four times in five', () => {
+    const corner = cornerOf('semi-trailing-rear')
+    const { question } = moveOf(corner, adjustersOf(corner)[0]!)
+    const chosen = twelveFor(corner, question)
+    const random = seededRandom(seed)
+    let [found, tried] = [0, 0]
+    for (let turn = 0; turn < 20; turn++) {
+      const on = onVehicle(drawnVehicle(corner, random))
+      const sound = chosen.map((one, i) => taken(one, on(one.of), i, random))
+      const clean = fitCorner({ corner, measurements: sound })
+      chosen.forEach((one, wrong) => {
+        const misread = clean.residuals[wrong]!.foundFrom
+        if (misread > 0.1) return
+        tried++
+        // this reading's own error drawn anew, so that it is not the one that was looked at
+        const read = taken(one, on(one.of) + misread, wrong, random)
+        if (fitCorner({ corner, measurements: sound.map((m, i) => (i === wrong ? read : m)) }).grossError)
+          found++
+      })
+    }
+    expect(tried).toBeGreaterThan(100)
+    // 80 % but for what straight slopes miss, and three standard deviations of the count
+    expect(Math.abs(found / tried - 0.8)).toBeLessThan(0.04 + 3 * Math.sqrt(0.16 / tried))
+  }, 60_000)
+
   test('two gross errors: one is left out, the other told, nothing is decided in silence', () => {
     const corner = cornerOf('strut-front')
     const on = onVehicle(corner)
@@ -181,6 +206,20 @@ describe('CO33 what nothing determines is said, and nothing else', () => {
     expect(fit.undetermined).toEqual([])
     // the whole corner further forward: nothing that moves with it shows that
     expect(fit.directions.open).toBe(1)
+  })
+  test('open is what shrank by less than a tenth', () => {
+    const corner = cornerOf('wishbone-coil-lower')
+    const of = offsetOf({ point: 'upper-outer', way: 'up' })
+    const at = onVehicle(corner)(of)
+    const openAfter = (left: number) => {
+      // 12 mm before; a reading of spread u leaves 12 u / √(144 + u²) of it
+      const u = (0.012 * left) / Math.sqrt(1 - left * left)
+      const measurements = [{ of, read: { ...normal(u, 'rule'), value: at } }]
+      const fit = fitCorner({ corner, measurements, options: { prior: 'points' } })
+      return fit.undetermined.find(({ point }) => point === 'upper-outer')!.ways
+    }
+    expect(openAfter(0.91)).toContain('up')
+    expect(openAfter(0.89)).not.toContain('up')
   })
   test('a height says nothing of where the point stands lengthways', () => {
     const corner = cornerOf('strut-front')

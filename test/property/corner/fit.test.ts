@@ -123,7 +123,7 @@ describe('CO27 slopes are what differences give, for everything that can be meas
         })
       }
       expect(some.length).toBeGreaterThan(0)
-    })
+    }, 60_000)
 })
 
 describe('CO28 what is measured is what the linkage itself computes', () => {
