@@ -22,6 +22,7 @@ import {
   turn,
   type UnitChoice,
 } from '../quantity/index.ts'
+import { cornerStanding } from './corner-standing.ts'
 import type { FitMove, FitPoint, FitSheet, FittedWheel } from './fit-sheet.ts'
 import { gaugeContext } from './gauge-setting.ts'
 import type { ReadRound } from './learned.ts'
@@ -81,11 +82,12 @@ interface Asked {
 }
 
 function fittedWheel(
-  corner: Corner,
+  drawn: Corner,
   state: JobState,
   rounds: readonly ReadRound[],
   { wheel, units }: Asked,
 ): FittedWheel {
+  const corner = cornerStanding(drawn, state, rounds.at(-1)?.round ?? null, wheel)
   const all = [...measuredOnWheel(state, wheel), ...roundsOnWheel(corner, state, rounds, wheel)]
   const fit = fitCorner({ corner, measurements: all.map(({ measurement }) => measurement) })
   return {
@@ -130,6 +132,7 @@ function movesOn(
   corner: Corner,
   fit: FittedCorner,
   {
+    state,
     rounds,
     wheel,
     units,
@@ -143,7 +146,7 @@ function movesOn(
   if (isWholeAxle(corner.layout)) return []
   const { adjusters, settings } = adjustersStanding(
     corner,
-    rounds.at(-1)?.round.settings ?? [],
+    rounds.at(-1)?.round.settings ?? state.settings,
     wheelPlace(wheel).side,
   )
   const known = new Set(all.map(({ measurement }) => measurement.of.says))

@@ -42,7 +42,7 @@ export function heightIn(state: JobState, round: Round | null, wheel: WheelName)
 }
 
 /** How far a wheel stands above its design height, m; 0 where no height was measured or the model gives none. */
-function travelOf(corner: Corner, height: HeightFact | null): number {
+export function travelOf(corner: Corner, height: HeightFact | null): number {
   if (!height || !corner.rideHeight) return 0
   const { readings } = height.observation
   const mean = readings.reduce((sum, r) => sum + r, 0) / readings.length

@@ -144,6 +144,29 @@ describe('SH26 a fit takes what was measured on a wheel, and says what it learne
     ])
   })
 
+  test('a vehicle that stands lower is held against the corner as it stands: the body is lower, the wheel is not', () => {
+    const height = bus.job.entries.find(
+      ({ kind, data }) => kind === 'ride height' && (data as { wheel?: string }).wheel === 'front left',
+    )!
+    const stands = (text: string) =>
+      fitOfJob(
+        withLog([
+          { kind: 'ride height', data: { ...(height.data as object), when: 'settled', readings: [text] } },
+          measured({ what: 'offset', way: 'across', point: 'wheel-centre', readings: ['772 mm'] }),
+        ]),
+      ).wheels[0]!
+    const drawn = bus.corners.front.rideHeight!.at * 1000
+    const up = (wheel: ReturnType<typeof stands>, name: string) =>
+      Number.parseFloat(wheel.points.find((point) => point.name === name)!.at[2])
+    const [level, low] = [stands(`${drawn} mm`), stands(`${drawn - 25} mm`)]
+    near(up(level, 'lower front pivot') - up(low, 'lower front pivot'), 25, { abs: 1.5 })
+    near(up(level, 'upper rear pivot') - up(low, 'upper rear pivot'), 25, { abs: 1.5 })
+    near(up(level, 'wheel centre'), up(low, 'wheel centre'), { abs: 1.5 })
+    // the joints go with the wheel, but for the little that it turns
+    near(up(level, 'lower outer'), up(low, 'lower outer'), { abs: 3 })
+    expect(low.grossError).toBeNull()
+  })
+
   test('in inches for who reads inches; what cannot be fitted is a trouble and takes nothing else away', () => {
     const inches = fitOfJob(withLog(everyKind), { units: usUnits }).wheels[0]!
     expect(inches.measured[0]!.read.text).toMatch(/ in$/)
