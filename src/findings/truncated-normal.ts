@@ -36,7 +36,7 @@ export function truncatedNormal(low: number, high: number, into: Truncated): voi
     return
   }
   const width = high - low
-  if (low > 0 ? width * low < NARROW : width < NARROW) {
+  if (width * Math.max(1, low) < NARROW) {
     const middle = (low + high) / 2
     into.logShare = Math.log(width / root) - (middle * middle) / 2
     into.mean = middle - (middle * width * width) / 12
