@@ -1,8 +1,9 @@
 import type { Kit } from '../kit/index.ts'
+import { Refusal } from '../quantity/index.ts'
 import type { Action } from './action.ts'
 import { afterAction } from './after-action.ts'
 import type { Assembly, Side, StandIn } from './assembly.ts'
-import { type BestSequence, bestSequence } from './best-sequence.ts'
+import type { BestSequence } from './best-sequence.ts'
 import { checkState } from './check-state.ts'
 import { consequencesOf } from './consequences-of.ts'
 import { factOf } from './fact-of.ts'
@@ -11,8 +12,10 @@ import { keys } from './keys.ts'
 import { neededActions } from './needed-actions.ts'
 import type { OrderEffort } from './order/best-order.ts'
 import type { Plan, PlanBand, PlanLine } from './plan.ts'
+import type { PlanRefusal } from './plan-refusal.ts'
 import { sequenceOf } from './sequence-of.ts'
 import { shoppingOf } from './shopping-of.ts'
+import { soundSequence } from './sound-sequence.ts'
 import type { State } from './state.ts'
 import { stateAsFailed } from './state-as-failed.ts'
 import { stationOf } from './station-of.ts'
@@ -72,9 +75,14 @@ export function planOf(
     : isFresh
       ? freshWays(assembly, goal, { lacks, checker, orders })
       : waysOn(assembly, goal, from, { lacks, checker, orders })
-  const { best, rest } = ways
-    .map((rest) => ({ rest, best: bestSequence(rest.actions, { from: rest.from, effort }) }))
-    .reduce((least, one) => (one.best.minutes < least.best.minutes - 1e-9 ? one : least))
+  const sound = ways.flatMap((rest) => {
+    const best = soundSequence(assembly, goal, rest.actions, { from: rest.from, effort })
+    return best ? [{ rest, best }] : []
+  })
+  if (sound.length === 0) throw unsound(isFresh)
+  const { best, rest } = sound.reduce((least, one) =>
+    one.best.minutes < least.best.minutes - 1e-9 ? one : least,
+  )
   const { p50, p90 } = totalMinutes(best.actions, best.minutes)
   const set = best.actions
     .filter(({ verb }) => verb === 'set toe' || verb === 'set camber and caster')
@@ -94,6 +102,17 @@ export function planOf(
     troubles,
   }
 }
+
+/** No order is given rather than one that breaks a rule. */
+const unsound = (isFresh: boolean) =>
+  new Refusal<PlanRefusal>({
+    code: 'contradiction',
+    at: isFresh ? 'goal' : 'from',
+    sentence: 'Every order that was found breaks a rule, so none is given.',
+    remedy: isFresh
+      ? 'Plan each part by itself, or look at the corner model for what makes it so.'
+      : 'Make the vehicle safe to stand or to roll first, then plan again; or plan each part by itself.',
+  })
 
 function freshWays(
   assembly: Assembly,
