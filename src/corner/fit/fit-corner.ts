@@ -1,4 +1,4 @@
-import { normal, singularValues } from '../../measure/index.ts'
+import { normal, normalQuantile, singularValues } from '../../measure/index.ts'
 import { metre } from '../../quantity/index.ts'
 import type { Corner } from '../corner-schema.ts'
 import type { FitResidual, FittedCorner, GrossError } from './fitted-corner.ts'
@@ -29,10 +29,10 @@ export interface FitTask {
 
 /** A point that is known to this was measured on the vehicle, m. */
 const measuredWithin = 0.005
-/** A score past this happens by chance once in a thousand sound readings (two-sided). */
-const grossFrom = 3.29
+/** A score past this (3.29) happens by chance once in a thousand sound readings, to either side. */
+const grossFrom = normalQuantile(1 - 0.001 / 2)
 /** An error this many spreads large passes `grossFrom` four times in five. */
-const foundAt = grossFrom + 0.84
+const foundAt = grossFrom + normalQuantile(0.8)
 /** Readings that explain a misfit nearly as well: their sums of squares differ by less than this. */
 const alike = 3.84
 
