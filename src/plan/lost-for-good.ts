@@ -8,7 +8,7 @@ import type { Work } from './work.ts'
 
 /**
  * What should have been done before something else and can no longer be done so, as sentences: marks of joints that
- * were disturbed, heights of a vehicle that is apart, parts that were not compared before lifting.
+ * were disturbed, marks on a part that goes, heights of a vehicle that is apart, parts that were not compared before lifting.
  *
  * @source common practice, no source
  */
@@ -22,6 +22,13 @@ export function lostForGood({ assembly, renewed, open, bench }: Work, state: Sta
     .map(
       ({ called }) =>
         `The ${called} was disturbed before its mark was recorded: how it was found is lost. Set it by the sheet and read the angles.`,
+    )
+  const going = touched
+    .filter((joint) => needsMark(joint) && is(keys.mark(joint.id)) === 'recorded')
+    .filter((joint) => joint.joins.some((part) => renewed.has(part) && is(keys.part(part)) !== 'new'))
+    .map(
+      ({ called }) =>
+        `The mark of the ${called} stands on a part that goes: carry it over to the new one by measure, or set it by the sheet.`,
     )
   const apart = touched.filter(({ id }) => jointStageOf(is(keys.joint(id))) > 1)
   const asks = [...open].some((id) => assembly.joints[id]!.final === 'at ride height')
@@ -47,5 +54,5 @@ export function lostForGood({ assembly, renewed, open, bench }: Work, state: Sta
       (axle) =>
         `The ${axle} axle is ${is(keys.support(axle))} and nobody has seen it carried: that comes first, before any hand goes near.`,
     )
-  return [...unseen, ...marks, ...heights, ...late]
+  return [...unseen, ...marks, ...going, ...heights, ...late]
 }

@@ -176,3 +176,17 @@ describe('what a state says', () => {
     expect(madeSafe([bus], arm, order.slice(0, placeOf('jack up front') + 1), 'safe to stand').length).toBe(2)
   })
 })
+
+test('PL19 a mark that goes with its part is told once the part is to be replaced as well', () => {
+  const { assembly } = vehicleNamed('semi-trailing-rear')
+  const [trailing, shaft] = ['rear left trailing-arm', 'rear left drive-shaft'] as const
+  const strip = actionsOf(planOf(assembly, { replace: [trailing] }, undefined, { effort }))
+  const until = strip.findIndex(({ id }) => id === `take off ${trailing}`)
+  const from = strip.slice(0, until + 1).reduce(afterAction, {} as State)
+  const told = (replace: readonly string[]) =>
+    planOf(assembly, { replace }, undefined, { effort, from }).troubles.filter((one) =>
+      one.includes('on a part that goes'),
+    )
+  expect(told([trailing])).toEqual([])
+  expect(told([trailing, shaft]).length).toBeGreaterThan(0)
+})
