@@ -178,7 +178,7 @@ describe('what a state says', () => {
 })
 
 test('PL19 a mark that goes with its part is told once the part is to be replaced as well', () => {
-  const { assembly } = vehicleNamed('semi-trailing-rear')
+  const assembly = vehicleNamed('semi-trailing-rear')
   const [trailing, shaft] = ['rear left trailing-arm', 'rear left drive-shaft'] as const
   const strip = actionsOf(planOf(assembly, { replace: [trailing] }, undefined, { effort }))
   const until = strip.findIndex(({ id }) => id === `take off ${trailing}`)
