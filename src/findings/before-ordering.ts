@@ -70,8 +70,11 @@ export function beforeOrdering(
       const { wrongPart, waiting } = costs[one.part] ?? usualCosts
       const lossIfOrdered = (1 - one.belief) * wrongPart
       const lossIfNot = one.belief * waiting
-      const checks = nextChecks.filter(({ parts: told }) => told.some((a) => one.suspects.some((b) => isSame(a, b))))
-      const advice = lossIfOrdered < lossIfNot ? 'order now' : one.belief >= unlikely ? 'check first' : 'do not order'
+      const checks = nextChecks.filter(({ parts: told }) =>
+        told.some((a) => one.suspects.some((b) => isSame(a, b))),
+      )
+      const advice =
+        lossIfOrdered < lossIfNot ? 'order now' : one.belief >= unlikely ? 'check first' : 'do not order'
       return { ...one, advice, lossIfOrdered, lossIfNot, checks }
     })
 }

@@ -117,8 +117,7 @@ function turnsOf(
     if (rack === null) return []
     const vehicleRack = inner === 'left' ? rack : -rack
     const [near, far] = [at(inner, vehicleRack), at(outer, vehicleRack)]
-    const slope = (wheel: Wheel, side: Side): number =>
-      wheel.rates({ rack: side === 'left' ? 1 : -1 }).toe
+    const slope = (wheel: Wheel, side: Side): number => wheel.rates({ rack: side === 'left' ? 1 : -1 }).toe
     const [innerSlope, outerSlope] = [slope(near, inner), slope(far, outer)]
     return [
       {

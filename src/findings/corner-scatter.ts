@@ -36,9 +36,7 @@ export function cornerScatter(
   return {
     ofModel: [
       ...ofModel,
-      ...(typical
-        ? [{ spin: [-modelCamber, 0, 0] as const }, { spin: [0, 0, -modelToe] as const }]
-        : []),
+      ...(typical ? [{ spin: [-modelCamber, 0, 0] as const }, { spin: [0, 0, -modelToe] as const }] : []),
     ],
     ofMaking: [...ofMaking, { spin: [-makingCamber, 0, 0] }, { spin: [0, 0, -makingCamber] }],
   }

@@ -3,7 +3,16 @@ import { covarianceMatrix, type Measured, normal } from '../measure/index.ts'
 import type { FindingsProblem } from './findings-problem.ts'
 import { rowMaker } from './row-maker.ts'
 import { treadRow } from './tread-wear.ts'
-import { camberGaugeAt, fourWheels, heightAt, padAt, playAt, playName, playSlots, steerGaugeAt } from './vehicle-vector.ts'
+import {
+  camberGaugeAt,
+  fourWheels,
+  heightAt,
+  padAt,
+  playAt,
+  playName,
+  playSlots,
+  steerGaugeAt,
+} from './vehicle-vector.ts'
 
 /** A number that was read, or that a limit stands for: how it comes from the vehicle's numbers, and what it is. */
 export interface EvidenceRow {

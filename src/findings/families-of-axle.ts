@@ -20,7 +20,14 @@ export function familiesOfAxle({ end, corner }: ExaminedAxle): readonly Family[]
       { suspect: suspect('sagged spring'), share: 1, main: { springs: { [wheel]: 1 } }, also: [] },
       // rubber that is twisted at ride height holds the body up
       ...(bonded
-        ? [{ suspect: suspect('bush clamped hanging'), share: 1, main: { springs: { [wheel]: -1 } }, also: [] }]
+        ? [
+            {
+              suspect: suspect('bush clamped hanging'),
+              share: 1,
+              main: { springs: { [wheel]: -1 } },
+              also: [],
+            },
+          ]
         : []),
     ]
   })
@@ -68,9 +75,18 @@ function frameFaults(corner: Corner, end: AxleEnd): readonly Family[] {
     also: [],
   })
   return [
-    family('cross-member shifted sideways', way((_, out) => [0, out, 0])),
-    family('cross-member shifted up or down', way(() => [0, 0, 1])),
+    family(
+      'cross-member shifted sideways',
+      way((_, out) => [0, out, 0]),
+    ),
+    family(
+      'cross-member shifted up or down',
+      way(() => [0, 0, 1]),
+    ),
     // to the left, seen from above: what is left goes back, what is ahead goes left
-    family('cross-member turned', way(([x, y], out) => [-out * y, out * (x - middle), 0])),
+    family(
+      'cross-member turned',
+      way(([x, y], out) => [-out * y, out * (x - middle), 0]),
+    ),
   ]
 }

@@ -34,12 +34,19 @@ export function familiesOfCorner(corner: Corner, end: AxleEnd, side: Side): read
     play: VehicleWay['play'] | null = null,
   ): void => {
     const suspect = { kind, axle: end, side, at }
-    list.push({ suspect, share, main: { ...on(main), ...(play ? { play } : {}) }, also: also.map((one): SideWay => ({ ...one, way: on(one.way) })) })
+    list.push({
+      suspect,
+      share,
+      main: { ...on(main), ...(play ? { play } : {}) },
+      also: also.map((one): SideWay => ({ ...one, way: on(one.way) })),
+    })
   }
   const armNames = (['lower', 'upper'] as const).filter((arm) => `${arm}Outer` in points)
   for (const arm of armNames) {
     const end_ = (by: Point) => armEnd(points, arm, by)
-    put(`bent ${arm} arm`, null, end_([0, -1, 0]), [{ way: end_([-1, 0, 0]), spread: 5 * mm, mean: 1.5 * mm }])
+    put(`bent ${arm} arm`, null, end_([0, -1, 0]), [
+      { way: end_([-1, 0, 0]), spread: 5 * mm, mean: 1.5 * mm },
+    ])
     put('wrong part', `${arm}-arm`, end_([0, -1, 0]))
   }
   if (corner.parts['radius-rod']) put('bent link', 'radius-rod', { length: { lowerFront: -1 } })
@@ -78,7 +85,10 @@ export function familiesOfCorner(corner: Corner, end: AxleEnd, side: Side): read
       'collapsed bush',
       id,
       way(gives),
-      [{ way: way([0, -gives[2], gives[1]]), spread: 1.2 * mm }, { way: way([1, 0, 0]), spread: 0.7 * mm }],
+      [
+        { way: way([0, -gives[2], gives[1]]), spread: 1.2 * mm },
+        { way: way([1, 0, 0]), spread: 0.7 * mm },
+      ],
       1 / bushes.length,
     )
   }
@@ -86,7 +96,10 @@ export function familiesOfCorner(corner: Corner, end: AxleEnd, side: Side): read
     const point = names[joint.at ?? '']
     if (point === undefined || !/^tapered stud|^pinch bolt/.test(joint.kind)) continue
     const wear = wornWay(corner, points, point)
-    if (wear) put('worn ball joint', id, wear.main, wear.also, wear.share, { [playName(`${end} ${side}`, id)]: swingPerShift })
+    if (wear)
+      put('worn ball joint', id, wear.main, wear.also, wear.share, {
+        [playName(`${end} ${side}`, id)]: swingPerShift,
+      })
   }
   put('loose wheel bearing', null, spun(-1, 0), [{ way: spun(0, 1), spread: 0.1 * degree }])
   return list

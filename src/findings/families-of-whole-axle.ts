@@ -115,13 +115,15 @@ function linkFaults(corner: Corner): readonly WholeFamily[] {
     ...sides.flatMap((side, i): WholeFamily[] => [
       { suspect: { kind: 'bent link', side, at: 'lower-link' }, main: { links: link(i, -1) } },
       { suspect: { kind: 'wrong part', side, at: 'lower-link' }, main: { links: link(i, 1) } },
-      ...bushes.map(([at]): WholeFamily => ({
-        suspect: { kind: 'collapsed bush', side, at },
-        // driven and braked: the rubber gives either way
-        main: { links: link(i, 1) },
-        share: 1 / bushes.length,
-        size: { back: 0.5 },
-      })),
+      ...bushes.map(
+        ([at]): WholeFamily => ({
+          suspect: { kind: 'collapsed bush', side, at },
+          // driven and braked: the rubber gives either way
+          main: { links: link(i, 1) },
+          share: 1 / bushes.length,
+          size: { back: 0.5 },
+        }),
+      ),
     ]),
   ]
 }

@@ -9,7 +9,11 @@ import type { VehicleWay } from './vehicle-way.ts'
 
 /** Everything that can be wrong with this vehicle, or with the way it was read, but for the adjusters alone. @source own derivation: docs/methods/findings.md */
 export function familiesOf(problem: FindingsProblem, knobs: readonly Knob[]): readonly Family[] {
-  return [...problem.axles.flatMap(familiesOfAxle), ...knobs.flatMap((knob, i) => knobFaults(knob, i)), ...ofReading(problem)]
+  return [
+    ...problem.axles.flatMap(familiesOfAxle),
+    ...knobs.flatMap((knob, i) => knobFaults(knob, i)),
+    ...ofReading(problem),
+  ]
 }
 
 /** An adjuster that is not where it was left, or whose washer was put in the other way round. */
@@ -28,7 +32,9 @@ function knobFaults(knob: Knob, number: number): readonly Family[] {
   if (adjuster.kind === 'wedge' || adjuster.kind === 'offset sleeve') return []
   return [
     family('adjuster slipped or at its stop'),
-    ...(adjuster.kind === 'eccentric' ? [reversed(knob, family('eccentric fitted the wrong way round'))] : []),
+    ...(adjuster.kind === 'eccentric'
+      ? [reversed(knob, family('eccentric fitted the wrong way round'))]
+      : []),
   ]
 }
 
@@ -58,7 +64,9 @@ function ofReading({ readings }: FindingsProblem): readonly Family[] {
   const nowhere = { axle: null, side: null } as const
   const out = (end: string, k: number): VehicleWay => ({
     pads: Object.fromEntries(
-      wheels.filter((wheel) => wheel.startsWith(end)).map((wheel) => [wheel, wheel.endsWith('left') ? k : -k]),
+      wheels
+        .filter((wheel) => wheel.startsWith(end))
+        .map((wheel) => [wheel, wheel.endsWith('left') ? k : -k]),
     ),
   })
   const pulls: Suspect = { kind: 'tyre pulls', axle: 'front', side: null, at: null }

@@ -1,5 +1,5 @@
-import type { KindPrior } from './suspect-priors.ts'
 import type { Suspect } from './suspect.ts'
+import type { KindPrior } from './suspect-priors.ts'
 import type { VehicleWay } from './vehicle-way.ts'
 
 /** A way that a fault may take beside its main one. */

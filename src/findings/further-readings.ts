@@ -30,7 +30,8 @@ export function furtherReadings(problem: FindingsProblem, numbers: Float64Array)
   ): void => {
     const { minutes, spread } = readingMinutes[what]
     const known = rows.flatMap((of) => (of ? [{ name: what, value: 0, of, spread }] : []))
-    if (known.length > 0) list.push({ check: `read ${what}${done ? ' again' : ''}`, at, minutes, rows: known })
+    if (known.length > 0)
+      list.push({ check: `read ${what}${done ? ' again' : ''}`, at, minutes, rows: known })
   }
   for (const { end } of problem.axles) {
     const both = (angle: string): boolean =>

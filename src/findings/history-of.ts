@@ -3,8 +3,8 @@ import type { EvidenceRow, EvidenceRows } from './evidence-rows.ts'
 import type { Foreseen, History, Story } from './history.ts'
 import type { Knob } from './knobs.ts'
 import { integralOf } from './log-evidence.ts'
-import { fourWheels, heightAt } from './vehicle-vector.ts'
 import type { VehicleModel } from './vehicle-model.ts'
+import { fourWheels, heightAt } from './vehicle-vector.ts'
 import type { VehicleWay } from './vehicle-way.ts'
 
 type Numbers = Float64Array | null
@@ -163,7 +163,11 @@ function whitening({
 }
 
 /** The rows above the limits, each against what all others say of it: K·r over the root of K's diagonal, K the precision. */
-function standingOf(triangle: readonly (readonly number[])[], left: Float64Array, from: number): Float64Array {
+function standingOf(
+  triangle: readonly (readonly number[])[],
+  left: Float64Array,
+  from: number,
+): Float64Array {
   const n = left.length
   const back = (column: Float64Array): Float64Array => {
     const out = Float64Array.from(column)

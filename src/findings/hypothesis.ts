@@ -66,8 +66,7 @@ export function hypothesisOf(
     if (weight === 0) return []
     const column = family.late ? history.lately : history.column
     // where an adjuster stands now is its own unknown; where it stood is told by what was set
-    const whole =
-      family.knob === undefined ? column(main) : scaled(history.since(family.knob), halfRanges)
+    const whole = family.knob === undefined ? column(main) : scaled(history.since(family.knob), halfRanges)
     const sideways = family.also.map(
       ({ spread, mean = 0 }, i): Unknown => ({
         column: scaled(column(sides[i]!), spread),

@@ -1,6 +1,12 @@
 import { type Adjuster, displacementByStroke, strokeOf } from '../adjust/index.ts'
 import { adjustersOf, axleAdjustersOf, cornerPoints, isWholeAxle } from '../corner/index.ts'
-import { type AnyCornerPoints, type AxleEnd, type Displacement, type Side, sumOfDisplacements } from '../linkage/index.ts'
+import {
+  type AnyCornerPoints,
+  type AxleEnd,
+  type Displacement,
+  type Side,
+  sumOfDisplacements,
+} from '../linkage/index.ts'
 import type { AxleWay, WholeWay } from './axle-model.ts'
 import type { ExaminedAxle } from './findings-problem.ts'
 import { markSpread } from './mark-spread.ts'

@@ -27,7 +27,10 @@ export function logEvidence(history: History, unknowns: readonly Unknown[]): Box
 }
 
 /** The integral over adjusters in their box and unknowns in theirs, without the scale of the rows. */
-export function integralOf({ knobs, low, high, residual, edges }: Told, unknowns: readonly Unknown[]): BoxedIntegral {
+export function integralOf(
+  { knobs, low, high, residual, edges }: Told,
+  unknowns: readonly Unknown[],
+): BoxedIntegral {
   const columns = [...knobs, ...unknowns.map(({ column }) => column)]
   const n = columns.length
   const precision = new Float64Array(n * n)
@@ -52,8 +55,7 @@ export function integralOf({ knobs, low, high, residual, edges }: Told, unknowns
     to[i] = ends.high
     constant -= 0.5 * (mean ** 2 + Math.log(2 * Math.PI))
   }
-  if (n === 0)
-    return { log: constant, mean: pull, variance: from, edges: { tightness: from, push: pull } }
+  if (n === 0) return { log: constant, mean: pull, variance: from, edges: { tightness: from, push: pull } }
   const found = boxedIntegral(precision, pull, from, to, edges)
   return { ...found, log: found.log + constant }
 }

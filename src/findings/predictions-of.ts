@@ -23,7 +23,10 @@ export function predictionsOf(history: History, hypotheses: readonly Hypothesis[
   const precision = new Float64Array(n * n)
   for (let i = 0; i < n; i++)
     for (let j = 0; j < n; j++) precision[i * n + j] = dot(knobs[i]!, knobs[j]!) + (i === j ? 1 : 0)
-  const [low, high] = [new Float64Array(n).fill(Number.NEGATIVE_INFINITY), new Float64Array(n).fill(Number.POSITIVE_INFINITY)]
+  const [low, high] = [
+    new Float64Array(n).fill(Number.NEGATIVE_INFINITY),
+    new Float64Array(n).fill(Number.POSITIVE_INFINITY),
+  ]
   const place = (effect: Float64Array): Float64Array => {
     const pull = Float64Array.from(knobs, (column) => dot(column, effect))
     const turned = n === 0 ? pull : boxedIntegral(precision, pull, low, high).mean
@@ -42,7 +45,9 @@ export function predictionsOf(history: History, hypotheses: readonly Hypothesis[
     ...hypotheses.map(({ family, size, beside, main, sides }): Prediction => {
       const own = history.lately(main)
       const others = sides.map(history.lately)
-      const best = own.map((x, i) => size * x + others.reduce((sum, side, k) => sum + beside[k]! * side[i]!, 0))
+      const best = own.map(
+        (x, i) => size * x + others.reduce((sum, side, k) => sum + beside[k]! * side[i]!, 0),
+      )
       const { mean } = sizeOf(family)
       return { best: place(best), usual: place(own.map((x) => (size < 0 ? -mean : mean) * x)) }
     }),

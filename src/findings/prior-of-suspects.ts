@@ -1,6 +1,6 @@
 import type { Family } from './family.ts'
-import { soundShare, suspectPriors } from './suspect-priors.ts'
 import type { SuspectKind } from './suspect-kind.ts'
+import { soundShare, suspectPriors } from './suspect-priors.ts'
 
 /** Frequencies of a workshop's own record. @source definition */
 export interface OwnFrequencies {

@@ -21,7 +21,7 @@ export interface FindingsOptions {
 const apart = 2
 /** A suspect so much less likely than the first of a group stands by itself. @source own choice */
 const leastShare = 0.05
-/** Below this a first group does not stand out: one that says that no part is at fault, and one that names a part. @source own choice */
+/** Below this nothing stands out: belief that no part is at fault, or belief in a first group that names parts. @source own choice */
 const standsOut = { sound: 0.5, fault: 0.75 } as const
 
 /**
@@ -36,10 +36,7 @@ export function rankSuspects(problem: FindingsProblem, options: FindingsOptions 
   const { hypotheses, beliefs, explains } = all
   const places = predictionsOf(all.histories.find(({ story }) => story === 'anywhere')!, hypotheses)
   const distance = (a: number, b: number): number =>
-    Math.max(
-      Math.sqrt(2 * Math.abs(explains[a]! - explains[b]!)),
-      between(places[a]!.best, places[b]!.best),
-    )
+    Math.max(Math.sqrt(2 * Math.abs(explains[a]! - explains[b]!)), between(places[a]!.best, places[b]!.best))
   const ranked = beliefs.map((_, i) => rankedSuspect(all, i))
   const visible = places.map(({ usual }) => Math.hypot(...usual) >= apart)
   // what shows hardly anything now is told apart by what it would show at its usual size
@@ -57,7 +54,7 @@ export function rankSuspects(problem: FindingsProblem, options: FindingsOptions 
     visible: ranked.filter((_, i) => visible[i]).map(({ suspect }) => suspect),
     unexplained: unexplainedBy(all),
     nextChecks: nextChecks(all),
-    cannotTell: !(first.posterior >= (holdsSound(first) ? standsOut.sound : standsOut.fault)),
+    cannotTell: !(holdsSound(first) ? beliefs[0]! >= standsOut.sound : first.posterior >= standsOut.fault),
   }
 }
 

@@ -1,13 +1,14 @@
 import {
-  axleReadings,
   type AxleEnd,
   type AxleReading,
+  axleReadings,
   type ReadingName,
   type Side,
   type WheelAngle,
   type WheelReading,
 } from '../linkage/index.ts'
 import type { ExaminedWheel, FindingsProblem } from './findings-problem.ts'
+import { sizesOf } from './sizes-of.ts'
 import {
   axleNumbers,
   camberGaugeAt,
@@ -19,7 +20,6 @@ import {
   steerGaugeAt,
   vehicleNumbers,
 } from './vehicle-vector.ts'
-import { sizesOf } from './sizes-of.ts'
 
 /** Rows by what they read; null for what this vehicle's models do not give. */
 export function rowMaker(problem: FindingsProblem, straight: Float64Array) {
@@ -60,8 +60,9 @@ export function rowMaker(problem: FindingsProblem, straight: Float64Array) {
     return of
   }
   const reading = (name: ReadingName): Float64Array | null => {
-    const parts: readonly (readonly [WheelReading, number])[] =
-      axleReadings[name as AxleReading] ?? [[name as WheelReading, 1]]
+    const parts: readonly (readonly [WheelReading, number])[] = axleReadings[name as AxleReading] ?? [
+      [name as WheelReading, 1],
+    ]
     const of = blank()
     for (const [wheelReading, times] of parts) {
       const [end, side, angle] = wheelReading.split(' ') as [AxleEnd, Side, WheelAngle]

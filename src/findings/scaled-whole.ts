@@ -4,7 +4,10 @@ import type { WholeWay } from './axle-model.ts'
 /** A way of a whole axle so many times over. @source definition */
 export function scaledWhole(way: WholeWay, k: number): WholeWay {
   const { tieRod, dragLink, links, tilt, shim, yaw, shift } = way
-  const both = <T>(record: Partial<Readonly<Record<Side, T>>>, of: (one: T) => T): Partial<Record<Side, T>> => ({
+  const both = <T>(
+    record: Partial<Readonly<Record<Side, T>>>,
+    of: (one: T) => T,
+  ): Partial<Record<Side, T>> => ({
     ...(record.left ? { left: of(record.left) } : {}),
     ...(record.right ? { right: of(record.right) } : {}),
   })

@@ -26,7 +26,15 @@ function kind(
   back = 0,
 ): KindPrior {
   const scale = unit === 'm' ? mm : degree
-  return { weight, unit, mean: mean * scale, spread: spread * scale, low: low * scale, high: high * scale, back }
+  return {
+    weight,
+    unit,
+    mean: mean * scale,
+    spread: spread * scale,
+    low: low * scale,
+    high: high * scale,
+    back,
+  }
 }
 
 /**

@@ -4,8 +4,8 @@ import { familiesOf } from './families-of.ts'
 import type { ExaminedWheel, FindingsProblem } from './findings-problem.ts'
 import { knobsOf } from './knobs.ts'
 import { rowMaker } from './row-maker.ts'
-import { fourWheels, playName } from './vehicle-vector.ts'
 import { vehicleModel } from './vehicle-model.ts'
+import { fourWheels, playName } from './vehicle-vector.ts'
 
 /** What the play of one joint means: two answers that need not agree. @source definition */
 export interface WearAnswer {

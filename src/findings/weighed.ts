@@ -1,6 +1,6 @@
 import { type EvidenceRows, evidenceRows } from './evidence-rows.ts'
 import { familiesOf } from './families-of.ts'
-import type { FindingsProblem } from './findings-problem.ts'
+import type { ExaminedWheel, FindingsProblem } from './findings-problem.ts'
 import type { History } from './history.ts'
 import { historyOf } from './history-of.ts'
 import { type Hypothesis, hypothesisOf, type StoryWeights } from './hypothesis.ts'
@@ -12,9 +12,8 @@ import { type OwnFrequencies, priorOfSuspects } from './prior-of-suspects.ts'
 import { type SoundHypothesis, soundHypothesis } from './sound-hypothesis.ts'
 import { soundShare, storyShares } from './suspect-priors.ts'
 import { outOfAdjustment } from './suspects-of.ts'
-import type { ExaminedWheel } from './findings-problem.ts'
-import { fourWheels, playName } from './vehicle-vector.ts'
 import { vehicleModel } from './vehicle-model.ts'
+import { fourWheels, playName } from './vehicle-vector.ts'
 
 /** All suspects weighed by all evidence; lists start with "no part at fault". */
 export interface Weighed {

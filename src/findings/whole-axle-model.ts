@@ -1,9 +1,7 @@
 import { type Corner, pointSpreads, wholeAxlePoints } from '../corner/index.ts'
 import {
   type AxleDrive,
-
   axlePoseAt,
-
   type Side,
   type SolidAxlePoints,
   solidAxle,
@@ -11,8 +9,8 @@ import {
   twistBeamReadings,
 } from '../linkage/index.ts'
 import { metre, rad } from '../quantity/index.ts'
-import type { AxleModel, WholeWay } from './axle-model.ts'
 import { type AxleBody, bodyWith } from './axle-body.ts'
+import type { AxleModel, WholeWay } from './axle-model.ts'
 import { axleCamber, axleToe, modelCamber, modelToe } from './scatter.ts'
 import { axleNumbers, ofAxle, ofTurn } from './vehicle-vector.ts'
 import { wholePointNames } from './whole-point-names.ts'
@@ -61,11 +59,7 @@ export function wholeAxleModel(corner: Corner, { travel, set, turns }: WholeStan
     return rate
   }
   const rateOf = (way: WholeWay): Float64Array =>
-    difference(
-      seen(body(drawn, way, step), travel),
-      seen(body(drawn, way, -step), travel),
-      2 * step,
-    )
+    difference(seen(body(drawn, way, step), travel), seen(body(drawn, way, -step), travel), 2 * step)
   const numbers = Float64Array.from(here.straight)
   for (const side of sides) {
     const at = here.turned[side]
@@ -195,10 +189,8 @@ function slopesOf(
     if (drop === null) return null
     const a = numbersOf(axle, travel, drop - slopeStep)
     const b = numbersOf(axle, travel, drop + slopeStep)
-    const slope = (one: Side): number =>
-      (b[ofAxle(one, 'toe')]! - a[ofAxle(one, 'toe')]!) / (2 * slopeStep)
+    const slope = (one: Side): number => (b[ofAxle(one, 'toe')]! - a[ofAxle(one, 'toe')]!) / (2 * slopeStep)
     return { inner: slope(side), outer: slope(side === 'left' ? 'right' : 'left') }
   }
   return { left: of('left'), right: of('right') }
 }
-

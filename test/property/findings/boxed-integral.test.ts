@@ -28,7 +28,13 @@ const number = (min: number, max: number) => fc.double({ min, max, noNaN: true }
 describe('FI1 the integral over a box', () => {
   law(
     'FI1 agrees with brute force in two dimensions, in the middle and out of reach',
-    fc.record({ a: number(0.3, 30), b: number(0.3, 30), r: number(-0.9, 0.9), p: number(-12, 12), q: number(-12, 12) }),
+    fc.record({
+      a: number(0.3, 30),
+      b: number(0.3, 30),
+      r: number(-0.9, 0.9),
+      p: number(-12, 12),
+      q: number(-12, 12),
+    }),
     ({ a, b, r, p, q }) => {
       const off = r * Math.sqrt(a * b)
       const precision = Float64Array.of(a, off, off, b)
@@ -47,7 +53,10 @@ describe('FI1 the integral over a box', () => {
     const sum = (s: number): number => {
       const stiff = 1e4
       const precision = Float64Array.of(stiff + 0.01, stiff, stiff, stiff + 0.01)
-      return boxedIntegral(precision, Float64Array.of(stiff * s, stiff * s), [-1, -1], [1, 1]).log - 0.5 * stiff * s * s
+      return (
+        boxedIntegral(precision, Float64Array.of(stiff * s, stiff * s), [-1, -1], [1, 1]).log -
+        0.5 * stiff * s * s
+      )
     }
     // lengths of the ridge inside the box: (2 − s)·√2, across √(π/stiff); own derivation
     for (const s of [0, 1, 1.9])

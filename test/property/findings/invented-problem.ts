@@ -1,10 +1,5 @@
 // Problems with a known cause: an exact corner is displaced by it and read, with small errors of known size.
-import {
-  type Corner,
-  cornerPoints,
-  readCorner,
-  startingLayout,
-} from '../../../src/corner/index.ts'
+import { type Corner, cornerPoints, readCorner, startingLayout } from '../../../src/corner/index.ts'
 import type { FindingsProblem } from '../../../src/findings/index.ts'
 import {
   type Displacement,
@@ -43,7 +38,10 @@ export interface Cause {
 }
 
 /** Angles of a wheel whose corner is displaced, standing at its design height. */
-export function anglesOf(corner: Corner, displaced: Displacement): Record<'camber' | 'caster' | 'sai' | 'toe', number> {
+export function anglesOf(
+  corner: Corner,
+  displaced: Displacement,
+): Record<'camber' | 'caster' | 'sai' | 'toe', number> {
   const { camber, caster, sai, toe } = poseAt(mechanism(cornerPoints(corner), displaced), {
     travel: metre(0),
     rack: metre(0),
@@ -83,9 +81,7 @@ export function problemOf(corner: Corner, cause: Cause = {}): FindingsProblem {
   }
   return {
     ...nothingFound,
-    axles: [
-      { end: corner.axle, corner, settings: cause.settings ?? { left: {}, right: {}, both: {} } },
-    ],
+    axles: [{ end: corner.axle, corner, settings: cause.settings ?? { left: {}, right: {}, both: {} } }],
     readings,
     heights: {
       [`${corner.axle} left`]: normal(0.0005, 'left height', 0),

@@ -9,10 +9,16 @@ const never = () => Number.POSITIVE_INFINITY
 describe('groups', () => {
   law(
     'FI10 no two of a group are further apart than the limit, and everybody is in one group',
-    fc.array(fc.record({ x: fc.double({ min: 0, max: 20, noNaN: true }), belief: fc.double({ min: 0.001, max: 1, noNaN: true }) }), {
-      minLength: 1,
-      maxLength: 25,
-    }),
+    fc.array(
+      fc.record({
+        x: fc.double({ min: 0, max: 20, noNaN: true }),
+        belief: fc.double({ min: 0.001, max: 1, noNaN: true }),
+      }),
+      {
+        minLength: 1,
+        maxLength: 25,
+      },
+    ),
     (list) => {
       const distance = (a: number, b: number): number => Math.abs(list[a]!.x - list[b]!.x)
       const groups = tightGroups(
@@ -65,10 +71,16 @@ describe('what a check is worth', () => {
   })
   law(
     'FI11 a gain is never more than what is not known, and more precise readings tell more',
-    fc.array(fc.record({ belief: fc.double({ min: 0.01, max: 1, noNaN: true }), mean: fc.double({ min: -3, max: 3, noNaN: true }) }), {
-      minLength: 2,
-      maxLength: 6,
-    }),
+    fc.array(
+      fc.record({
+        belief: fc.double({ min: 0.01, max: 1, noNaN: true }),
+        mean: fc.double({ min: -3, max: 3, noNaN: true }),
+      }),
+      {
+        minLength: 2,
+        maxLength: 6,
+      },
+    ),
     (list) => {
       const all = list.reduce((sum, { belief }) => sum + belief, 0)
       const unknown = -list.reduce((sum, { belief }) => sum + (belief / all) * Math.log(belief / all), 0)

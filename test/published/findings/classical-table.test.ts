@@ -4,7 +4,13 @@
 import { describe, expect, test } from 'vitest'
 import { type Findings, rankSuspects, type SuspectKind } from '../../../src/findings/index.ts'
 import { type Displacement, sumOfDisplacements } from '../../../src/linkage/index.ts'
-import { anglesOf, coilLower, problemOf, strut, torsionBar } from '../../property/findings/invented-problem.ts'
+import {
+  anglesOf,
+  coilLower,
+  problemOf,
+  strut,
+  torsionBar,
+} from '../../property/findings/invented-problem.ts'
 
 const degree = Math.PI / 180
 type Sense = 'low' | 'right' | 'high'
@@ -37,7 +43,9 @@ function senses(corner: typeof strut, displaced: Displacement): Record<'camber' 
 
 /** Kinds at the left front wheel that the first group names. */
 function blamed({ groups }: Findings): readonly SuspectKind[] {
-  return groups[0]!.suspects.filter(({ suspect }) => suspect.side === 'left').map(({ suspect }) => suspect.kind)
+  return groups[0]!.suspects
+    .filter(({ suspect }) => suspect.side === 'left')
+    .map(({ suspect }) => suspect.kind)
 }
 
 const inward = (arm: 'lower' | 'upper', by: number): Displacement => ({
@@ -62,15 +70,87 @@ const tube: Displacement = (() => {
 })()
 
 const rows: readonly Row[] = [
-  { table: 'double arm: SAI low, camber high, included angle right', corner: coilLower, cause: inward('lower', 0.009), sai: 'low', camber: 'high', included: 'right', kind: 'bent lower arm' },
-  { table: 'double arm: SAI high, camber low, included angle right', corner: coilLower, cause: inward('upper', 0.009), sai: 'high', camber: 'low', included: 'right', kind: 'bent upper arm' },
-  { table: 'double arm: SAI right, included angle wrong', corner: coilLower, cause: { spin: [-bent, 0, 0] }, sai: 'right', camber: 'high', included: 'high', kind: 'bent knuckle' },
-  { table: 'torsion bar: SAI low, camber high, included angle right', corner: torsionBar, cause: inward('lower', 0.012), sai: 'low', camber: 'high', included: 'right', kind: 'bent lower arm' },
-  { table: 'strut: SAI low, camber high, included angle right: lower arm', corner: strut, cause: inward('lower', 0.014), sai: 'low', camber: 'high', included: 'right', kind: 'bent lower arm' },
-  { table: 'strut: SAI low, camber high, included angle right: tower out', corner: strut, cause: { body: { topMount: [0, 0.016, 0] } }, sai: 'low', camber: 'high', included: 'right', kind: 'shifted tower' },
-  { table: 'strut: SAI high, camber low, included angle right: tower in', corner: strut, cause: { body: { topMount: [0, -0.016, 0] } }, sai: 'high', camber: 'low', included: 'right', kind: 'shifted tower' },
-  { table: 'strut: SAI right, included angle wrong: strut tube', corner: strut, cause: tube, sai: 'right', camber: 'high', included: 'high', kind: 'bent strut tube' },
-  { table: 'strut: SAI right, included angle wrong: stub', corner: strut, cause: { spin: [-bent, 0, 0] }, sai: 'right', camber: 'high', included: 'high', kind: 'bent knuckle' },
+  {
+    table: 'double arm: SAI low, camber high, included angle right',
+    corner: coilLower,
+    cause: inward('lower', 0.009),
+    sai: 'low',
+    camber: 'high',
+    included: 'right',
+    kind: 'bent lower arm',
+  },
+  {
+    table: 'double arm: SAI high, camber low, included angle right',
+    corner: coilLower,
+    cause: inward('upper', 0.009),
+    sai: 'high',
+    camber: 'low',
+    included: 'right',
+    kind: 'bent upper arm',
+  },
+  {
+    table: 'double arm: SAI right, included angle wrong',
+    corner: coilLower,
+    cause: { spin: [-bent, 0, 0] },
+    sai: 'right',
+    camber: 'high',
+    included: 'high',
+    kind: 'bent knuckle',
+  },
+  {
+    table: 'torsion bar: SAI low, camber high, included angle right',
+    corner: torsionBar,
+    cause: inward('lower', 0.012),
+    sai: 'low',
+    camber: 'high',
+    included: 'right',
+    kind: 'bent lower arm',
+  },
+  {
+    table: 'strut: SAI low, camber high, included angle right: lower arm',
+    corner: strut,
+    cause: inward('lower', 0.014),
+    sai: 'low',
+    camber: 'high',
+    included: 'right',
+    kind: 'bent lower arm',
+  },
+  {
+    table: 'strut: SAI low, camber high, included angle right: tower out',
+    corner: strut,
+    cause: { body: { topMount: [0, 0.016, 0] } },
+    sai: 'low',
+    camber: 'high',
+    included: 'right',
+    kind: 'shifted tower',
+  },
+  {
+    table: 'strut: SAI high, camber low, included angle right: tower in',
+    corner: strut,
+    cause: { body: { topMount: [0, -0.016, 0] } },
+    sai: 'high',
+    camber: 'low',
+    included: 'right',
+    kind: 'shifted tower',
+  },
+  {
+    table: 'strut: SAI right, included angle wrong: strut tube',
+    corner: strut,
+    cause: tube,
+    sai: 'right',
+    camber: 'high',
+    included: 'high',
+    kind: 'bent strut tube',
+  },
+  {
+    table: 'strut: SAI right, included angle wrong: stub',
+    corner: strut,
+    cause: { spin: [-bent, 0, 0] },
+    sai: 'right',
+    camber: 'high',
+    included: 'high',
+    kind: 'bent knuckle',
+  },
 ]
 
 describe('FI2 the classical table comes out as a consequence', () => {

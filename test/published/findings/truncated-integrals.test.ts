@@ -81,7 +81,8 @@ describe('FI1 the integral over a box', () => {
         ),
       want: 0.82798,
       within: 5e-4,
-      source: 'Hothorn, Bretz, Genz: On Multivariate t and Gauss Probabilities in R, R News 1(2) 2001, section 2; value from memory',
+      source:
+        'Hothorn, Bretz, Genz: On Multivariate t and Gauss Probabilities in R, R News 1(2) 2001, section 2; value from memory',
       basis: 'from memory',
     },
   ])
