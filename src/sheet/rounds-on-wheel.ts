@@ -10,9 +10,8 @@ import { adjustersStanding } from './wheel-setups.ts'
 const angles: readonly WheelAngle[] = ['camber', 'caster', 'sai', 'toe']
 
 /**
- * What the rounds of a job say of one wheel's geometry: the angles of the last one, and what each single adjuster that was
- * turned between two rounds has done. Several turned at once, or parts renewed between, are left out: whose doing it was
- * nobody knows.
+ * What the rounds of a job say of one wheel's geometry: the angles of the last one, and what the moves between two rounds have
+ * done. Where a part was renewed between them, or a setting is not known, nothing is made of it.
  *
  * @source own derivation: docs/methods/fit.md
  */
@@ -52,10 +51,15 @@ function trialMoves(
     )
     const [from, to] = [standing(before).settings, standing(after).settings]
     const turned = now.adjusters.filter(({ id }) => from[id] !== to[id])
-    const [adjuster] = turned
-    if (renewed || turned.length !== 1 || !adjuster) return []
-    const [a, b, stands] = [from[adjuster.id], to[adjuster.id], now.settings[adjuster.id]]
-    if (typeof a !== 'number' || typeof b !== 'number' || typeof stands !== 'number') return []
+    if (renewed || turned.length === 0) return []
+    const moves = turned.flatMap((adjuster) => {
+      const [a, b, stands] = [from[adjuster.id], to[adjuster.id], now.settings[adjuster.id]]
+      return typeof a === 'number' && typeof b === 'number' && typeof stands === 'number'
+        ? [{ adjuster, from: a, to: b, standing: stands }]
+        : []
+    })
+    // one whose setting nobody knows takes the lesson of the others away
+    if (moves.length < turned.length) return []
     return (['camber', 'toe'] as const).flatMap((angle) => {
       const name = `${wheel} ${angle}` as 'front left camber'
       const [first, second] = [before.said.readings[name], after.said.readings[name]]
@@ -65,7 +69,7 @@ function trialMoves(
         { of: first.measured, times: -1 },
       ])
       if (!(standardUncertainty(read) > 0)) return []
-      const of = changeByMove(angle, { adjuster, from: a, to: b, standing: stands })
+      const of = changeByMove(angle, ...moves)
       return [{ entry: null, measurement: { of, read } }]
     })
   })

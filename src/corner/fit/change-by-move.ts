@@ -1,5 +1,11 @@
 import { type Adjuster, displacementByStroke, strokeOf } from '../../adjust/index.ts'
-import type { AnyCornerPoints, Displacement, Point, WheelAngle } from '../../linkage/index.ts'
+import {
+  type AnyCornerPoints,
+  type Displacement,
+  type Point,
+  sumOfDisplacements,
+  type WheelAngle,
+} from '../../linkage/index.ts'
 import { type Metre, metre } from '../../quantity/index.ts'
 import { cornerPoints } from '../corner-points.ts'
 import { saysWhere } from './angle-read.ts'
@@ -22,28 +28,45 @@ export interface AdjusterMove {
 }
 
 /**
- * What a move of an adjuster changes on an angle: read before and after it, or asked for before it is made.
+ * What a move of an adjuster, or of several at once, changes on an angle: read before and after, or asked for before it is made.
  *
+ * @param moves one or more; the height of the first counts for all
  * @returns angle after minus angle before, by the exact poses
  * @throws {Refusal} when it is computed: `not-for-this-layout` for a whole axle; `setting-out-of-range`; `no-such-point`;
  *   `unreachable`
  * @source own derivation: docs/methods/fit.md
  */
-export function changeByMove(angle: WheelAngle, move: AdjusterMove): Observable {
-  const { adjuster, from, to, standing = from, travel = metre(0) } = move
+export function changeByMove(angle: WheelAngle, ...moves: readonly AdjusterMove[]): Observable {
+  const travel = moves[0]?.travel ?? metre(0)
+  const names = moves.map(({ adjuster }) => adjuster.name).join(' and ')
   return {
-    says: `change of ${angle === 'sai' ? 'SAI' : angle}${saysWhere({ travel })} by ${adjuster.name}`,
+    says: `change of ${angle === 'sai' ? 'SAI' : angle}${saysWhere({ travel })} by ${names}`,
     unit: 'rad',
     at: (corner) => {
-      const at = (setting: number) => {
-        const stroke = strokeOf(adjuster, setting) - strokeOf(adjuster, standing)
-        const shift = stroke === 0 ? null : shiftOf(corner, adjuster, stroke)
-        return posedAt(corner, { travel, rack: metre(0) }, shift).angle(angle)
+      const at = (end: 'from' | 'to') => {
+        const shifts = moves.flatMap((move) => {
+          const { adjuster, standing = move.from } = move
+          const stroke = strokeOf(adjuster, move[end]) - strokeOf(adjuster, standing)
+          return stroke === 0 ? [] : [shiftOf(corner, adjuster, stroke)]
+        })
+        return posedAt(corner, { travel, rack: metre(0) }, together(shifts)).angle(angle)
       }
-      const [before, after] = [at(from), at(to)]
+      const [before, after] = [at('from'), at('to')]
       return seenLazily(after.value - before.value, () =>
         after.slopes.map((slope, i) => slope - before.slopes[i]!),
       )
+    },
+  }
+}
+
+/** Several shifts as one. */
+function together(shifts: readonly Shift[]): Shift | null {
+  if (shifts.length < 2) return shifts[0] ?? null
+  return {
+    by: sumOfDisplacements(shifts.map(({ by }) => by)),
+    slopes: () => {
+      const all = shifts.map(({ slopes }) => slopes()).filter((list) => list.length > 0)
+      return (all[0] ?? []).map((_, i) => sumOfDisplacements(all.map((list) => list[i]!)))
     },
   }
 }

@@ -21,7 +21,7 @@ import {
   slopeOf,
   workshopMeasurements,
 } from '../../../src/corner/index.ts'
-import { mechanism, poseAt } from '../../../src/linkage/index.ts'
+import { mechanism, poseAt, sumOfDisplacements } from '../../../src/linkage/index.ts'
 import {
   combine,
   covariance,
@@ -78,17 +78,17 @@ function handMade(corner: Corner): readonly Observable[] {
       play: mm(0),
     },
   ]
-  return moves.flatMap((adjuster) =>
-    (['camber', 'toe'] as const).map((angle) =>
-      changeByMove(angle, {
-        adjuster,
-        from: adjuster.range[1] / 3,
-        to: adjuster.range[1],
-        standing: 0,
-        travel: mm(25),
-      }),
-    ),
-  )
+  const made = moves.map((adjuster) => ({
+    adjuster,
+    from: adjuster.range[1] / 3,
+    to: adjuster.range[1],
+    standing: 0,
+    travel: mm(25),
+  }))
+  return (['camber', 'toe'] as const).flatMap((angle) => [
+    ...made.map((move) => changeByMove(angle, move)),
+    changeByMove(angle, made[0]!, made[2]!),
+  ])
 }
 
 describe('CO27 slopes are what differences give, for everything that can be measured', () => {
@@ -155,6 +155,23 @@ describe('CO28 what is measured is what the linkage itself computes', () => {
           abs: 1e-11,
         })
       }
+      const all = adjustersOf(corner).map((adjuster) => {
+        const [low, high] = adjuster.range
+        return {
+          adjuster,
+          from: low + 0.4 * (high - low),
+          to: low + 0.7 * (high - low),
+          standing: adjuster.kind === 'shims' ? (adjuster.asDrawn ?? 0) : 0,
+        }
+      })
+      const posedAll = (end: 'from' | 'to') => {
+        const points = cornerPoints(corner)
+        const by = sumOfDisplacements(all.map((move) => displacementOf(move.adjuster, points, move[end])))
+        return poseAt(mechanism(points, by), { travel: metre(0), rack: metre(0) })
+      }
+      near(on(changeByMove('camber', ...all)), posedAll('to').camber - posedAll('from').camber, {
+        abs: 1e-11,
+      })
       const names = Object.keys(corner.points)
       const [a, b] = ['wheel-centre', names.find((name) => /inner|pivot/.test(name))!]
       const [p, q] = [corner.points[a]!.at, corner.points[b]!.at]
