@@ -1,0 +1,2 @@
+/** Why the proof room says no. @source definition */
+export type ProofRefusal = 'not-json' | 'bad-key' | 'gap' | 'nothing-signed'

@@ -1,0 +1,15 @@
+import { canonicalText } from './canonical-text.ts'
+import type { Proof } from './proof.ts'
+
+/**
+ * The one spelling of a proof: canonical JSON, but with each entry and snapshot on a line of its own, so that what is
+ * broken can be found at its line.
+ *
+ * @throws {Refusal} `not-json`
+ * @source own derivation: docs/methods/record.md
+ */
+export function proofText({ head, entries, snapshots, workshop }: Proof): string {
+  const list = (name: string, items: readonly unknown[]) =>
+    `"${name}":[\n${items.map(canonicalText).join(',\n')}${items.length > 0 ? '\n' : ''}]`
+  return `{${list('entries', entries)},\n"head":${canonicalText(head)},\n${list('snapshots', snapshots)},\n${list('workshop', workshop)}}\n`
+}

@@ -1,0 +1,30 @@
+import type { SealedEntry } from '../job/index.ts'
+
+/** A file that a log pins, as plain JSON. @source definition */
+export interface Snapshot {
+  readonly what: 'corner' | 'spec' | 'kit'
+  readonly digest: string
+  readonly file: unknown
+}
+
+/**
+ * All that is needed to check a job anywhere: its log, the files it pins, and the workshop's own log, which says whose the
+ * devices are.
+ *
+ * @source own derivation: docs/methods/record.md
+ */
+export interface Proof {
+  readonly head: {
+    readonly format: 1
+    readonly kind: 'proof'
+    readonly workshop: string
+    readonly job: string
+    /** Public key of the workshop's root; null where the workshop has none yet. */
+    readonly root: string | null
+  }
+  /** In causal order. */
+  readonly entries: readonly SealedEntry[]
+  readonly snapshots: readonly Snapshot[]
+  /** The workshop's own log. */
+  readonly workshop: readonly SealedEntry[]
+}
