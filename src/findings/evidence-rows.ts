@@ -30,7 +30,7 @@ export interface EvidenceRows {
 }
 
 /** A limit: its middle is what the maker's model has; what can be set was set about there. */
-export interface LimitRow extends EvidenceRow {
+interface LimitRow extends EvidenceRow {
   /** How near the middle the model's own figure is. */
   readonly design: number
   /** How near the middle it was set. */

@@ -36,6 +36,8 @@ export interface NextCheck {
 export interface Findings {
   /** Most likely first; every suspect of the vehicle is in one of them. */
   readonly groups: readonly SuspectGroup[]
+  /** Two at once, likeliest first, where no single one explains it; each has half of the belief in the groups. */
+  readonly pairs: readonly { readonly suspects: readonly [Suspect, Suspect]; readonly posterior: number }[]
   /** Suspects that these readings could show at all, were they there with twice the reading's spread. */
   readonly visible: readonly Suspect[]
   /** Readings that no suspect explains together. */

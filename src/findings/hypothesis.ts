@@ -125,11 +125,7 @@ export function explainedBy(
 }
 
 /** The size of a family as an unknown, in units of its spread. */
-export function mainUnknown(
-  column: Float64Array,
-  { mean, spread, low, high }: KindPrior,
-  way: 1 | -1,
-): Unknown {
+function mainUnknown(column: Float64Array, { mean, spread, low, high }: KindPrior, way: 1 | -1): Unknown {
   return {
     column: scaled(column, way * spread),
     mean: mean / spread,

@@ -22,7 +22,7 @@ const apart = 2
 /** A suspect so much less likely than the first of a group stands by itself. @source own choice */
 const leastShare = 0.05
 /** Below this nothing stands out: belief that no part is at fault, or belief in a first group that names parts. @source own choice */
-const standsOut = { sound: 0.5, fault: 0.75 } as const
+const standsOut = { sound: 0.4, fault: 0.75 } as const
 
 /**
  * Which part explains what was read: every suspect of the vehicle with its share of belief, in groups that these
@@ -51,12 +51,25 @@ export function rankSuspects(problem: FindingsProblem, options: FindingsOptions 
   const first = groups[0]!
   return {
     groups,
+    pairs: likelyPairs(all),
     visible: ranked.filter((_, i) => visible[i]).map(({ suspect }) => suspect),
     unexplained: unexplainedBy(all),
     nextChecks: nextChecks(all),
     cannotTell: !(holdsSound(first) ? beliefs[0]! >= standsOut.sound : first.posterior >= standsOut.fault),
   }
 }
+
+/** A pair with less belief is not told. @source own choice */
+const leastPair = 0.02
+
+const likelyPairs = ({ pairs, hypotheses }: Weighed): Findings['pairs'] =>
+  pairs
+    .filter(({ belief }) => belief >= leastPair)
+    .sort((a, b) => b.belief - a.belief)
+    .map(({ members: [a, b], belief }) => ({
+      suspects: [hypotheses[a]!.family.suspect, hypotheses[b]!.family.suspect],
+      posterior: belief,
+    }))
 
 const holdsSound = ({ suspects }: SuspectGroup): boolean =>
   suspects.some(({ suspect }) => suspect.kind === outOfAdjustment.kind)

@@ -8,6 +8,7 @@ import { knobsOf } from './knobs.ts'
 import { logOfChecks } from './log-of-checks.ts'
 import { logOfRoad } from './log-of-road.ts'
 import { logSum } from './log-sum.ts'
+import { leavesMuch, pairsOf } from './pairs-of.ts'
 import { type OwnFrequencies, priorOfSuspects } from './prior-of-suspects.ts'
 import { type SoundHypothesis, soundHypothesis } from './sound-hypothesis.ts'
 import { soundShare, storyShares } from './suspect-priors.ts'
@@ -28,6 +29,8 @@ export interface Weighed {
   readonly evidence: readonly number[]
   readonly explains: readonly number[]
   readonly priors: readonly number[]
+  /** Two faults at once, by numbers of hypotheses, where no single one explains it. */
+  readonly pairs: readonly { readonly members: readonly [number, number]; readonly belief: number }[]
   /** Share of belief of each. */
   readonly beliefs: readonly number[]
   /** The vehicle's numbers as it stands. */
@@ -76,7 +79,16 @@ export function weighed(problem: FindingsProblem, frequencies: OwnFrequencies = 
     ...priorOfSuspects(families, frequencies),
   ]
   const logs = evidence.map((log, i) => log + Math.log(priors[i]!))
-  const all = logSum(logs)
+  const alone = shared(logs)
+  const explains = [sound.most + hand[0]!, ...evidence.slice(1)]
+  const top = explains.indexOf(Math.max(...explains))
+  const best = top === 0 ? sound.best : hypotheses[top - 1]!.best
+  const pairs = leavesMuch(best) ? pairsOf(histories, hypotheses, { hand, priors, beliefs: alone }) : []
+  const together = shared([...logs, ...pairs.map(({ log }) => log)])
+  const beliefs = together.slice(0, logs.length)
+  const ofPairs = pairs.map(({ members }, k) => ({ members, belief: together[logs.length + k]! }))
+  // of a pair each has half
+  for (const { members, belief } of ofPairs) for (const i of members) beliefs[i + 1]! += belief / 2
   return {
     problem,
     rows,
@@ -85,9 +97,16 @@ export function weighed(problem: FindingsProblem, frequencies: OwnFrequencies = 
     hypotheses,
     hand,
     evidence,
-    explains: [sound.most + hand[0]!, ...evidence.slice(1)],
+    explains,
+    pairs: ofPairs,
     priors,
-    beliefs: logs.map((log) => Math.exp(log - all)),
+    beliefs,
     numbers: now.numbers,
   }
+}
+
+/** Shares of belief of logs. */
+function shared(logs: readonly number[]): number[] {
+  const all = logSum(logs)
+  return logs.map((log) => Math.exp(log - all))
 }

@@ -14,7 +14,7 @@ import { metre } from '../../../src/quantity/index.ts'
 const degree = Math.PI / 180
 const sides = ['left', 'right'] as const
 
-export async function cornerOf(id: string): Promise<Corner> {
+async function cornerOf(id: string): Promise<Corner> {
   const read = readCorner(await startingLayout(id))
   if (!read.ok) throw new Error(JSON.stringify(read.problems))
   return read.value

@@ -260,6 +260,17 @@ describe('the ranking', () => {
     expect(beliefIn(own, 'out of adjustment')).toBeGreaterThan(beliefIn(plain, 'out of adjustment'))
     expect(beliefIn(own, 'sagged spring', 'left')).toBe(0)
   })
+  test('FI19 two faults at once are told as a pair, and none where one is enough', () => {
+    const settings = seen(coilLower)
+    const knuckle: Displacement = { spin: [-0.035, 0, 0] }
+    const arm: Displacement = { length: { lowerFront: -0.012, lowerRear: -0.012 } }
+    const two = rankSuspects(problemOf(coilLower, { left: knuckle, right: arm, settings }))
+    const kinds = two.pairs.map(({ suspects }) => suspects.map(({ kind, side }) => `${kind} ${side}`).sort())
+    expect(two.pairs.reduce((sum, { posterior }) => sum + posterior, 0)).toBeGreaterThan(0.9)
+    expect(kinds).toContainEqual(['bent knuckle left', 'bent lower arm right'])
+    expect(rankSuspects(problemOf(coilLower, { left: knuckle, settings })).pairs).toEqual([])
+    expect(two.groups.reduce((sum, { posterior }) => sum + posterior, 0)).toBeCloseTo(1, 9)
+  })
   test('FI20 a reading that contradicts everything is named', () => {
     const problem = problemOf(coilLower, { spread: 0.05 * degree, settings: seen(coilLower) })
     const name = 'front right caster' as const
@@ -275,6 +286,18 @@ describe('the ranking', () => {
       rankSuspects({
         ...problem,
         axles: [{ ...problem.axles[0]!, settings: { left: { 'top-plate': 1 }, right: {}, both: {} } }],
+      }),
+    )
+    const wild = { ...strut.adjusters['top-plate']!, moves: 'nowhere' } as Corner['adjusters'][string]
+    refuses('no-such-point', () =>
+      suspectsOf({
+        ...problem,
+        axles: [
+          {
+            ...problem.axles[0]!,
+            corner: { ...strut, adjusters: { ...strut.adjusters, 'top-plate': wild } },
+          },
+        ],
       }),
     )
     refuses('unreachable', () =>

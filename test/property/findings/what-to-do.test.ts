@@ -108,6 +108,7 @@ describe('before ordering', () => {
         { suspects: [ranked(suspect, posterior)], posterior },
         { suspects: [ranked(other, 1 - posterior)], posterior: 1 - posterior },
       ],
+      pairs: [],
       visible: [],
       unexplained: [],
       nextChecks: [{ check: 'rock at 12 and 6', at: 'front left', gain: 0.4, minutes: 3, parts: [suspect] }],
