@@ -8,7 +8,7 @@ import { proofText } from './proof-text.ts'
 export type ProofList = 'entries' | 'snapshots' | 'workshop'
 
 /** Where a proof file is not as it was written. @source definition */
-export interface SpoiltPlace {
+interface SpoiltPlace {
   /** Which list; null for the frame around them. */
   readonly list: ProofList | null
   /** Place in the list, from 0. */
