@@ -111,14 +111,24 @@ function idsOf(luck: Chance, layout: string | undefined): readonly string[] {
 /** The sheet's figures are those of the model as drawn. */
 function targetsOf(axle: TrueAxle, luck: Chance): Targets {
   const knobs = knobsOf(axle)
-  const ideal = withSettings(asDrawn(), knobs, knobs.map(startOf))
-  const both = wheelsInBody(axle, ideal, { travel: { left: 0, right: 0 }, steer: 0 })
+  // a sleeve leans the pin wherever it stands: the figures are those of the pin without it, midway of two opposite places
+  const at = (sleeve: number) => {
+    const settings = knobs.map((knob) => (knob.adjuster.kind === 'offset sleeve' ? sleeve : middleOf(knob)))
+    return wheelsInBody(axle, withSettings(asDrawn(), knobs, settings), {
+      travel: { left: 0, right: 0 },
+      steer: 0,
+    })
+  }
+  const places = [at(0), at(Math.PI)]
+  const meanOf = (angle: 'camber' | 'caster' | 'sai' | 'toe'): number | null =>
+    places[0]!.left[angle] === null
+      ? null
+      : places.reduce((sum, both) => sum + ((both.left[angle] ?? 0) + (both.right[angle] ?? 0)) / 4, 0)
   const targets: Partial<Record<ReadingName, Target>> = {}
   for (const angle of ['camber', 'caster', 'sai', 'toe'] as const) {
     const within = sheet[angle].within * luck.between(0.6, 1.2)
-    const middle = (both.left[angle] ?? 0) / 2 + (both.right[angle] ?? 0) / 2
-    if (both.left[angle] === null || (axle.end === 'rear' && (angle === 'caster' || angle === 'sai')))
-      continue
+    const middle = meanOf(angle)
+    if (middle === null || (axle.end === 'rear' && (angle === 'caster' || angle === 'sai'))) continue
     for (const side of sides) targets[`${axle.end} ${side} ${angle}`] = { middle, within }
   }
   return targets
