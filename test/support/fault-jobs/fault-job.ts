@@ -34,7 +34,7 @@ export interface FaultJobOptions {
   readonly world?: World
 }
 
-export type Targets = Readonly<Partial<Record<ReadingName, Target>>>
+type Targets = Readonly<Partial<Record<ReadingName, Target>>>
 
 /** Draws a vehicle, what is wrong with it, how it was set and how it was read. One seed, one job. */
 export function faultJob(seed: number, options: FaultJobOptions = {}): FaultJob {

@@ -57,7 +57,7 @@ export function scored(job: FaultJob, { groups, cannotTell }: Findings, ms: numb
 }
 
 /** Ten bins of equal count: what was stated, and what came true. */
-export function calibrationOf(list: readonly { readonly stated: number; readonly held: boolean }[]): {
+function calibrationOf(list: readonly { readonly stated: number; readonly held: boolean }[]): {
   readonly bins: readonly { readonly stated: number; readonly held: number }[]
   readonly error: number
   /** What perfectly honest answers would miss by, of chance alone. */

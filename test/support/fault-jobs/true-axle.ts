@@ -36,7 +36,7 @@ export interface TrueAxle {
 }
 
 /** Angles of one wheel of a whole axle that are not as drawn, rad. */
-export interface OfWheel {
+interface OfWheel {
   camber: number
   toe: number
   /** Kingpin with everything on it. */

@@ -15,7 +15,7 @@ export interface TrueVehicle {
   readonly misread: Misread
 }
 
-export interface Misread {
+interface Misread {
   /** Added to every camber, rad. */
   readonly camber: number
   /** Steer gauge off straight ahead, to the left, rad. */
