@@ -97,7 +97,7 @@ function faultsOf(moment: Moment): readonly Omit<OrderFault, 'at' | 'action'>[] 
     faults.push({
       rule: need.rule ?? 'not yet',
       would: `It cannot be done yet: ${keyWords(assembly, need.key)} ${agrees(keyWords(assembly, need.key), 'is', 'are')} ${is}.`,
-      instead: `First ${need.is.join(' or ')}: ${need.why}.`,
+      instead: `It must first be ${anyOf(need.is)}: ${need.why}.`,
     })
   }
   const loose = liesLoose(assembly, state, action)
@@ -111,3 +111,7 @@ function faultsOf(moment: Moment): readonly Omit<OrderFault, 'at' | 'action'>[] 
 }
 
 const rules = Object.values(interlocks)
+
+/** "off, hung or freed" */
+const anyOf = (values: readonly string[]): string =>
+  values.length < 2 ? values.join() : `${values.slice(0, -1).join(', ')} or ${values.at(-1)}`

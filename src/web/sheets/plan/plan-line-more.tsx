@@ -45,7 +45,6 @@ export function PlanLineMore({
           </button>
         ))}
       </div>
-      {drawn}
       <dl>
         {line.why && (
           <>
@@ -83,6 +82,7 @@ export function PlanLineMore({
           </>
         )}
       </dl>
+      {drawn}
     </>
   )
 }
