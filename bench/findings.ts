@@ -1,7 +1,8 @@
 import { cpus } from 'node:os'
-import { rankSuspects } from '../src/findings/index.ts'
+import { rankSuspects, type Suspect } from '../src/findings/index.ts'
 import { byPrior } from '../test/support/fault-jobs/by-prior.ts'
 import { byTable } from '../test/support/fault-jobs/by-table.ts'
+import { faultJob } from '../test/support/fault-jobs/fault-job.ts'
 import { conditions, frequencies, scatter, shares, sheet } from '../test/support/fault-jobs/frequencies.ts'
 import { run } from '../test/support/fault-jobs/run.ts'
 import { isFault, isTruth, logScoreOf, type Scored, summaryOf } from '../test/support/fault-jobs/score.ts'
@@ -106,6 +107,7 @@ export function findingsBench(n: number, seed: number): 0 | 1 {
     `\nanother world, of which the judge was not told (${other.jobs} jobs): kinds all as often, sizes flat, parts that give and bend any way, more scatter; no target`,
   )
   for (const goal of goals) console.log(`  ${goal.what.padEnd(50)} ${goal.text(other).padStart(8)}`)
+  twoAtOnce(Math.min(n, 900), seed)
   publishedFrequencies()
   return goals.every((goal) => goal.held(summary)) && better && misses.length > 0 ? 0 : 1
 }
@@ -136,6 +138,30 @@ function perWhat(what: string, list: readonly Scored[], of: (one: Scored) => str
     )
   }
 }
+
+/** Vehicles with two faults that are each visible alone, nothing found by hand. No target. */
+function twoAtOnce(n: number, seed: number): void {
+  let [jobs, paired, one, bothSeen] = [0, 0, 0, 0]
+  for (let i = 0; i < n && jobs < 60; i++) {
+    const job = faultJob(seed + i, { two: true, fault: twoKinds[i % twoKinds.length]! })
+    if (!job.also || job.distance < 2 || job.also.distance < 2) continue
+    jobs++
+    const { groups, pairs } = rankSuspects(job.problem)
+    const isIt = (which: 0 | 1) => (suspect: Suspect) =>
+      isTruth(which === 0 ? job.truth : job.also!.suspect, suspect)
+    const told = pairs[0]?.suspects
+    if (told && [0, 1].every((which) => told.some(isIt(which as 0 | 1)))) paired++
+    const holds = (k: number, which: 0 | 1): boolean =>
+      groups.slice(0, k).some(({ suspects }) => suspects.some((each) => isIt(which)(each.suspect)))
+    if (holds(1, 0) || holds(1, 1)) one++
+    if (holds(4, 0) && holds(4, 1)) bothSeen++
+  }
+  console.log(
+    `\ntwo faults at once, each visible alone, nobody looked (${jobs} jobs): told as the first pair ${percent(paired / jobs)}; one of them in the first group ${percent(one / jobs)}; both in the first four groups ${percent(bothSeen / jobs)}; no target`,
+  )
+}
+
+const twoKinds = ['sagged spring', 'bent lower arm', 'bent knuckle', 'gauge not zeroed'] as const
 
 function publishedFrequencies(): void {
   console.log('\nwhat the generator draws from (its own choice, no source)')

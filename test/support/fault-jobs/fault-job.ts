@@ -22,6 +22,8 @@ export interface FaultJob {
   readonly distance: number
   /** The starting layout of the axle that is at fault, else of the front one. */
   readonly layout: string
+  /** A second fault of the same vehicle, and how far it is from a healthy one by itself. */
+  readonly also: { readonly suspect: Suspect; readonly distance: number } | null
   readonly history: keyof typeof shares.history
   readonly vehicle: TrueVehicle
 }
@@ -32,6 +34,8 @@ export interface FaultJobOptions {
   readonly layout?: string
   readonly fault?: SuspectKind | 'healthy'
   readonly world?: World
+  /** Two faults at once; hands, eyes and dial found nothing out. */
+  readonly two?: boolean
 }
 
 type Targets = Readonly<Partial<Record<ReadingName, Target>>>
@@ -50,7 +54,7 @@ export function faultJob(seed: number, options: FaultJobOptions = {}): FaultJob 
   }
 }
 
-function drawn(seed: number, luck: Chance, { layout, fault }: FaultJobOptions): FaultJob | null {
+function drawn(seed: number, luck: Chance, { layout, fault, two = false }: FaultJobOptions): FaultJob | null {
   const ids = idsOf(luck, layout)
   const made = ids.map((id) => madeAxle(id, luck))
   const axles = made.map(({ axle }) => axle)
@@ -81,7 +85,10 @@ function drawn(seed: number, luck: Chance, { layout, fault }: FaultJobOptions): 
         : fault === 'out of adjustment'
           ? 'misadjusted'
           : 'faulty'
-  const picked = condition === 'faulty' ? pickFault(blank, luck, fault) : null
+  const first = condition === 'faulty' ? pickFault(blank, luck, fault) : null
+  const second = two && first ? secondFault(blank, luck, first) : null
+  if (two && !second) return null
+  const picked = first && second ? second.both : first
   if (condition === 'faulty' && !picked) return null
   const size = picked ? luck.sized(frequencies[picked.suspect.kind as keyof typeof frequencies].size) : 0
   const story = historyOf(condition, picked, luck)
@@ -94,6 +101,7 @@ function drawn(seed: number, luck: Chance, { layout, fault }: FaultJobOptions): 
     healthy: condition === 'misadjusted' ? vehicle : healthy,
     targets,
     picked,
+    second,
     size,
     story,
     condition,
@@ -158,11 +166,39 @@ function pickFault(vehicle: TrueVehicle, luck: Chance, kind: FaultJobOptions['fa
   )
 }
 
+/** Two faults as one, and the second by itself. */
+export interface TwoFaults {
+  readonly both: Fault
+  readonly first: (vehicle: TrueVehicle, size: number) => TrueVehicle
+  readonly second: (vehicle: TrueVehicle) => TrueVehicle
+  readonly suspect: Suspect
+}
+
+const adjusting = /eccentric|adjuster|tyre/
+
+function secondFault(vehicle: TrueVehicle, luck: Chance, one: Fault): TwoFaults | null {
+  const other = pickFault(vehicle, luck, undefined)!
+  const { suspect } = other
+  const unlike = suspect.kind !== one.suspect.kind || suspect.side !== one.suspect.side
+  if (!unlike || adjusting.test(suspect.kind) || adjusting.test(one.suspect.kind)) return null
+  const size = luck.sized(frequencies[suspect.kind as keyof typeof frequencies].size)
+  const seeds = [luck.between(0, 2 ** 31), luck.between(0, 2 ** 31)].map(Math.floor)
+  // each of them the same whether it comes alone or with the other
+  const first = (v: TrueVehicle, s: number) => one.apply(v, s, chance(seeds[0]!, luck.world))
+  const second = (v: TrueVehicle) => other.apply(v, size, chance(seeds[1]!, luck.world))
+  return {
+    both: { suspect: one.suspect, apply: (v, s) => second(first(v, s)) },
+    first,
+    second,
+    suspect,
+  }
+}
+
 function historyOf(condition: string, picked: Fault | null, luck: Chance): keyof typeof shares.history {
   const all = Object.keys(shares.history) as (keyof typeof shares.history)[]
   const one = luck.weighted(all, (h) => shares.history[h])
-  const adjusting = /eccentric|adjuster/.test(picked?.suspect.kind ?? '')
-  return condition !== 'faulty' || adjusting ? 'set before' : one
+  const ofAdjuster = /eccentric|adjuster/.test(picked?.suspect.kind ?? '')
+  return condition !== 'faulty' || ofAdjuster ? 'set before' : one
 }
 
 /** The vehicle without and with its fault, both with the settings that its life has given it. */

@@ -6,7 +6,7 @@ import type { Chance } from './chance.ts'
 import { distanceOf, type Row } from './distance.ts'
 import { evidenceOf } from './evidence.ts'
 import type { Fault } from './fault.ts'
-import type { FaultJob } from './fault-job.ts'
+import type { FaultJob, TwoFaults } from './fault-job.ts'
 import { type conditions, shares, sheet } from './frequencies.ts'
 import { angleBudget, heightBudget, kitOf, readWith, setBackBudget, turnBudget } from './kit.ts'
 import type { Target } from './set-inside.ts'
@@ -43,6 +43,7 @@ interface ToRead {
   readonly healthy: TrueVehicle
   readonly targets: Targets
   readonly picked: Fault | null
+  readonly second: TwoFaults | null
   readonly size: number
   readonly story: keyof typeof shares.history
   readonly condition: keyof typeof conditions
@@ -57,6 +58,7 @@ export function readJob({
   healthy,
   targets,
   picked,
+  second,
   size,
   story,
   condition,
@@ -104,7 +106,7 @@ export function readJob({
   const suspect: Suspect | null =
     picked?.suspect ??
     (condition === 'misadjusted' ? { kind: 'out of adjustment', axle: null, side: null, at: null } : null)
-  const evidence = evidenceOf(
+  const drawnEvidence = evidenceOf(
     {
       vehicle,
       truth: suspect,
@@ -114,6 +116,8 @@ export function readJob({
     },
     luck,
   )
+  // hands would find either of two; here nobody looked
+  const evidence = second ? { checks: [], play: [], treads: [], road: [] } : drawnEvidence
   const worn = evidence.play.find(
     ({ joint, wheel }) =>
       suspect?.kind === 'worn ball joint' &&
@@ -121,6 +125,15 @@ export function readJob({
       wheel === `${suspect.axle} ${suspect.side}`,
   )
   const play = worn ? (size / 0.75 / 0.00022) ** 2 : 0
+  const far = (faulty: TrueVehicle): number =>
+    distanceOf({
+      healthy,
+      faulty,
+      rows,
+      markSpread: (_, knob) => recorded(knob.adjuster),
+      sheetGives: (name) => limits[name] !== undefined,
+      play,
+    })
   return {
     seed,
     problem: {
@@ -139,17 +152,8 @@ export function readJob({
     },
     truth: suspect ?? 'healthy',
     size,
-    distance:
-      picked === null
-        ? 0
-        : distanceOf({
-            healthy,
-            faulty: vehicle,
-            rows,
-            markSpread: (_, knob) => recorded(knob.adjuster),
-            sheetGives: (name) => limits[name] !== undefined,
-            play,
-          }),
+    distance: picked === null ? 0 : far(second ? second.first(healthy, size) : vehicle),
+    also: second && { suspect: second.suspect, distance: far(second.second(healthy)) },
     layout:
       ids[
         Math.max(
