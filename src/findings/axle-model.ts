@@ -29,6 +29,8 @@ export interface AxleWay {
 export interface AxleModel {
   readonly numbers: Float64Array
   readonly rate: (way: AxleWay) => Float64Array
+  /** The same as a chord: exact, over so much of the way; null where the axle cannot stand so. */
+  readonly chord: (way: AxleWay, size: number) => Float64Array | null
   /** One wheel higher against the body, per m. */
   readonly lift: (side: Side) => Float64Array
   /** One column per number of the model's points that is not known, at one standard deviation: of the model, both sides alike. */

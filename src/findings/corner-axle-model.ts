@@ -10,12 +10,14 @@ import {
   rackForSide,
   ratesAt,
   type Side,
+  sumOfDisplacements,
   type WheelRates,
 } from '../linkage/index.ts'
 import { metre } from '../quantity/index.ts'
 import type { AxleModel, AxleWay } from './axle-model.ts'
 import { cornerScatter } from './corner-scatter.ts'
 import { rackForTurn } from './rack-for-turn.ts'
+import { scaledDisplacement } from './scaled-displacement.ts'
 import { axleNumbers, ofAxle, ofTurn } from './vehicle-vector.ts'
 
 const sides = ['left', 'right'] as const
@@ -53,14 +55,7 @@ export function cornerAxleModel(corner: Corner, { travel, displaced, turns }: St
   const straight = { left: at('left', 0), right: at('right', 0) }
   const steered = turns ? turnsOf(straight, at) : []
   const numbers = new Float64Array(axleNumbers)
-  for (const side of sides) {
-    const { pose } = straight[side]
-    numbers[ofAxle(side, 'camber')] = pose.camber
-    numbers[ofAxle(side, 'caster')] = pose.caster ?? 0
-    numbers[ofAxle(side, 'sai')] = pose.sai ?? 0
-    numbers[ofAxle(side, 'toe')] = pose.toe
-    numbers[ofAxle(side, 'x')] = pose.wheelCentre[0]
-  }
+  for (const side of sides) putNumbers(numbers, side, straight[side].pose)
   for (const turn of steered) numbers[ofTurn(turn.side)] = turn.value
   const along = (by: Readonly<Record<Side, Direction | null>>): Float64Array => {
     const rate = new Float64Array(axleNumbers)
@@ -83,12 +78,47 @@ export function cornerAxleModel(corner: Corner, { travel, displaced, turns }: St
     numbers,
     rate: (way: AxleWay) =>
       along({ left: directionOf(way, 'left', points), right: directionOf(way, 'right', points) }),
+    chord: (way, size) => {
+      const tangent = along({
+        left: directionOf(way, 'left', points),
+        right: directionOf(way, 'right', points),
+      })
+      try {
+        for (const side of sides) {
+          const by = directionOf(way, side, points)
+          if (!by) continue
+          const { rack = 0, ...displacement } = by
+          const m = mechanism(
+            points,
+            sumOfDisplacements([displaced[side], scaledDisplacement(displacement, size)]),
+          )
+          const drive = { travel: metre(travel[side]), rack: metre(rack * size) }
+          const after = new Float64Array(axleNumbers)
+          putNumbers(after, side, poseAt(m, drive))
+          for (let i = 0; i < 5; i++) {
+            const k = ofAxle(side, 'camber') + i
+            tangent[k] = (after[k]! - numbers[k]!) / size
+          }
+        }
+        return tangent
+      } catch {
+        return null
+      }
+    },
     lift: (side) => along({ ...none, [side]: { travel: 1 } }),
     ofModel: scatter.ofModel.map((direction) => along({ left: direction, right: direction })),
     ofMaking: sides.flatMap((side) =>
       scatter.ofMaking.map((direction) => along({ ...none, [side]: direction })),
     ),
   }
+}
+
+function putNumbers(into: Float64Array, side: Side, { camber, caster, sai, toe, wheelCentre }: Pose): void {
+  into[ofAxle(side, 'camber')] = camber
+  into[ofAxle(side, 'caster')] = caster ?? 0
+  into[ofAxle(side, 'sai')] = sai ?? 0
+  into[ofAxle(side, 'toe')] = toe
+  into[ofAxle(side, 'x')] = wheelCentre[0]
 }
 
 function directionOf(way: AxleWay, side: Side, points: AnyCornerPoints): Direction | null {

@@ -56,10 +56,17 @@ export function hypothesisOf(
     histories,
     now,
     weights,
-  }: { readonly histories: readonly History[]; readonly now: VehicleModel; readonly weights: StoryWeights },
+    chord = null,
+  }: {
+    readonly histories: readonly History[]
+    readonly now: VehicleModel
+    readonly weights: StoryWeights
+    /** What the main way does per unit over its whole size, where that was found: in place of its rate. */
+    readonly chord?: Float64Array | null
+  },
 ): Hypothesis {
   const prior = sizeOf(family)
-  const main = now.rate(family.main)
+  const main = chord ?? now.rate(family.main)
   const sides = family.also.map(({ way }) => now.rate(way))
   const found = histories.flatMap((history) => {
     const weight = weights[history.story] ?? 0

@@ -25,6 +25,8 @@ const sides = ['left', 'right'] as const
 export interface VehicleModel {
   readonly numbers: Float64Array
   readonly rate: (way: VehicleWay) => Float64Array
+  /** The same over so much of the way, exact for what it does to an axle; null where that cannot stand so. */
+  readonly chord: (way: VehicleWay, size: number) => Float64Array | null
   /** Columns at one standard deviation: of the models' points, of making, of springs and load. */
   readonly ofModel: readonly Float64Array[]
   readonly ofMaking: readonly Float64Array[]
@@ -101,6 +103,16 @@ export function vehicleModel(
   return {
     numbers,
     rate,
+    chord: (way, size) => {
+      const all = rate(way)
+      for (const [i, { end }] of axles.entries()) {
+        const own = way.axles?.[end]
+        const chord = own && models[i]!.chord(own, size)
+        if (own && !chord) return null
+        if (chord) all.set(chord, i * axleNumbers)
+      }
+      return all
+    },
     lifts,
     ofModel: models.flatMap((model, i) => model.ofModel.map((c) => placed(i, c))),
     ofMaking: models.flatMap((model, i) => model.ofMaking.map((c) => placed(i, c))),

@@ -1,5 +1,6 @@
 import { type EvidenceRows, evidenceRows } from './evidence-rows.ts'
 import { familiesOf } from './families-of.ts'
+import type { Family } from './family.ts'
 import type { ExaminedWheel, FindingsProblem } from './findings-problem.ts'
 import type { History } from './history.ts'
 import { historyOf } from './history-of.ts'
@@ -65,19 +66,25 @@ export function weighed(problem: FindingsProblem, frequencies: OwnFrequencies = 
     historyOf(story, { rows, knobs, now, sound: design }),
   )
   const families = familiesOf(problem, knobs)
-  const hypotheses = families.map((family) => {
-    const weights = family.knob === undefined ? (family.late ? lateStories : storyShares) : slipStories
-    return hypothesisOf(family, { histories, now, weights })
-  })
   const hand = [outOfAdjustment, ...families.map(({ suspect }) => suspect)].map(
     (suspect) => logOfChecks(problem.checks, suspect) + logOfRoad(problem, suspect),
   )
-  const sound = soundHypothesis(histories, hypotheses)
-  const evidence = [sound.log, ...hypotheses.map(({ log }) => log)].map((log, i) => log + hand[i]!)
   const priors = [
     frequencies.sound ?? soundShare.healthy + soundShare.misadjusted,
     ...priorOfSuspects(families, frequencies),
   ]
+  const weightsOf = (family: Family): StoryWeights =>
+    family.knob === undefined ? (family.late ? lateStories : storyShares) : slipStories
+  const hypotheses = refined(
+    families.map((family) => hypothesisOf(family, { histories, now, weights: weightsOf(family) })),
+    ({ log }, i) => log + hand[i + 1]! + Math.log(priors[i + 1]!),
+    ({ family, size }) => {
+      const chord = family.main.axles && family.knob === undefined ? now.chord(family.main, size) : null
+      return chord && hypothesisOf(family, { histories, now, weights: weightsOf(family), chord })
+    },
+  )
+  const sound = soundHypothesis(histories, hypotheses)
+  const evidence = [sound.log, ...hypotheses.map(({ log }) => log)].map((log, i) => log + hand[i]!)
   const logs = evidence.map((log, i) => log + Math.log(priors[i]!))
   const alone = shared(logs)
   const explains = [sound.most + hand[0]!, ...evidence.slice(1)]
@@ -109,4 +116,20 @@ export function weighed(problem: FindingsProblem, frequencies: OwnFrequencies = 
 function shared(logs: readonly number[]): number[] {
   const all = logSum(logs)
   return logs.map((log) => Math.exp(log - all))
+}
+
+/** Those that are so much less likely than the likeliest, as a log, are not gone over again. @source own choice */
+const worthAgain = 8
+const mostAgain = 12
+
+/** The likely ones once more, with what they do over their whole size in place of its rate. */
+function refined(
+  hypotheses: readonly Hypothesis[],
+  likely: (hypothesis: Hypothesis, i: number) => number,
+  again: (hypothesis: Hypothesis) => Hypothesis | null,
+): readonly Hypothesis[] {
+  const logs = hypotheses.map(likely)
+  const order = [...logs.keys()].sort((a, b) => logs[b]! - logs[a]!)
+  const best = new Set(order.slice(0, mostAgain).filter((i) => logs[i]! > logs[order[0]!]! - worthAgain))
+  return hypotheses.map((one, i) => (best.has(i) && one.size !== 0 ? (again(one) ?? one) : one))
 }

@@ -84,6 +84,14 @@ export function wholeAxleModel(corner: Corner, { travel, set, turns }: WholeStan
   return {
     numbers,
     rate: (way) => (way.whole ? rateOf(way.whole) : new Float64Array(axleNumbers)),
+    chord: (way, size) => {
+      if (!way.whole) return null
+      try {
+        return difference(seen(body(drawn, way.whole, size), travel), here, size)
+      } catch {
+        return null
+      }
+    },
     lift: (side) =>
       difference(
         seen(straight, { ...travel, [side]: travel[side] + step }),
