@@ -96,6 +96,8 @@ function modelShift(
   links: readonly (readonly [string, string, string])[],
 ): Direction {
   const bare = shift(points, name, by)
+  // the hub's height counts from the drawing: drawn higher, it stands higher
+  if (name === 'wheelCentre') return { ...bare, travel: by[2] }
   if (points.layout === 'semi-trailing arm')
     return name === 'innerFront'
       ? { ...bare, knuckle: { eyeFront: by } }

@@ -222,7 +222,29 @@ describe('the ranking', () => {
         },
       ],
     })
-    expect(beliefIn(answer, 'worn ball joint', 'left', 'lower-ball-joint-stud')).toBeGreaterThan(0.9)
+    const belief = (swing: number | null): number =>
+      beliefIn(
+        rankSuspects({
+          ...problem,
+          play:
+            swing === null
+              ? []
+              : [
+                  {
+                    wheel: 'front left',
+                    joint: 'lower-ball-joint-stud',
+                    swing: normal(0.0001, 'dial', swing),
+                    limit: null,
+                  },
+                ],
+        }),
+        'worn ball joint',
+        'left',
+        'lower-ball-joint-stud',
+      )
+    expect(belief(0.0027)).toBeGreaterThan(0.9)
+    // a joint of a sound joint's play is hardly worn
+    expect(belief(0.0003)).toBeLessThan(0.2 * belief(null))
     const worn = answer.groups[0]!.suspects[0]!
     expect(worn.suspect.at).toBe('lower-ball-joint-stud')
     expect(worn.size.value).toBeGreaterThan(0.0012)
@@ -240,6 +262,32 @@ describe('the ranking', () => {
       ],
     })
     expect(answer.groups[0]!.suspects[0]!.suspect.kind).toBe('tyre pulls')
+  })
+  test('FI9 a pull that cross camber or cross caster explains is not the tyre', () => {
+    const tyre = (spins: { readonly camber: number; readonly caster: number }): number => {
+      const problem = problemOf(strut, { spread: 0.1 * degree })
+      const add = (name: 'front left camber' | 'front left caster', by: number) => ({
+        [name]: { ...problem.readings[name]!, value: problem.readings[name]!.value + by * degree },
+      })
+      return beliefIn(
+        rankSuspects({
+          ...problem,
+          readings: {
+            ...problem.readings,
+            ...add('front left camber', spins.camber),
+            ...add('front left caster', spins.caster),
+          },
+          road: [
+            { question: 'pulls to the left', answer: true },
+            { question: 'pulls to the right', answer: false },
+          ],
+        }),
+        'tyre pulls',
+      )
+    }
+    // towards the more positive camber and the less positive caster
+    expect(tyre({ camber: 0.6, caster: 0 })).toBeLessThan(0.5 * tyre({ camber: -0.6, caster: 0 }))
+    expect(tyre({ camber: 0, caster: -0.6 })).toBeLessThan(0.5 * tyre({ camber: 0, caster: 0.6 }))
   })
   test('FI16 a sagged spring lowers its corner by three quarters and lifts the diagonal one', () => {
     const sag = 0.024

@@ -50,6 +50,14 @@ describe('FI21 the story of the adjusters', () => {
     const thick = { 'front-shims': 0.008, 'rear-shims': 0.008 }
     const middle = { 'front-shims': 0.005, 'rear-shims': 0.005 }
     const settings = { left: thick, right: middle, both: {} }
+    const slip = (left: Displacement): number => {
+      const { groups } = rankSuspects(problemOf(coilLower, { left, settings, spread: 0.05 * degree }))
+      return groups
+        .flatMap(({ suspects }) => suspects)
+        .filter(({ suspect }) => suspect.kind.startsWith('adjuster slipped') && suspect.side === 'left')
+        .filter(({ suspect }) => suspect.at === 'front-shims')
+        .reduce((sum, { size }) => sum + size.value, 0)
+    }
     const belief = (left: Displacement): number => {
       const problem = problemOf(coilLower, { left, settings, spread: 0.05 * degree })
       // the rod was set for the toe that results
@@ -74,6 +82,7 @@ describe('FI21 the story of the adjusters', () => {
       number,
       number,
     ]
+    expect(Math.sign(slip({ body: { upperFrontInner: by, upperRearInner: by } }))).toBe(1)
     const asSeen = belief({ body: { upperFrontInner: by, upperRearInner: by } })
     const otherWay = belief({
       body: {

@@ -89,6 +89,17 @@ describe('FI14 what each suspect does', () => {
       }
     }
   })
+  test('FI14 another model stands as it is drawn: points elsewhere change no camber and toe at design height', () => {
+    for (const corner of [strut, coilLower, torsionBar, fiveLink, trailing, leafAxle, twistBeam, coilAxle]) {
+      const { model } = vehicleOf([corner])
+      // the last two are the model’s own camber and toe; adjusters stand in the middle, which is not quite as drawn
+      const points = model.ofModel.slice(0, -2)
+      expect(points.length).toBeGreaterThan(5)
+      for (const [i, column] of points.entries())
+        for (const k of [0, 3, 5, 8])
+          expect(Math.abs(column[k]!) / degree, `${corner.id}, column ${i}, number ${k}`).toBeLessThan(0.03)
+    }
+  })
   test('FI14 an axle that stays on the floor keeps its camber when a spring sags', () => {
     const vehicle = vehicleOf([leafAxle])
     const sag: VehicleWay = { springs: { 'front left': 0.02 } }
