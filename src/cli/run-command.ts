@@ -4,6 +4,7 @@ import { Refusal } from '../quantity/index.ts'
 import { boltsCommand } from './commands/bolts-command.ts'
 import { checkCommand } from './commands/check-command.ts'
 import { fitCommand } from './commands/fit-command.ts'
+import { followUpsCommand } from './commands/follow-ups-command.ts'
 import { type LayoutsOptions, layoutsCommand } from './commands/layouts-command.ts'
 import { type PlanCommandOptions, planCommand } from './commands/plan-command.ts'
 import { planHelp } from './commands/plan-help.ts'
@@ -65,6 +66,12 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
     'the corner model fitted to what was measured: points, what moves do, what to measure next',
     fitCommand,
   )
+
+  program
+    .command('follow-ups JOB')
+    .description('what is to be done after the handover: wheel nuts again, heights and angles again')
+    .option('--calendar <FILE>', 'write it as a calendar file (.ics)')
+    .action((job: string, options: { calendar?: string }) => finish(followUpsCommand(job, options)))
 
   program
     .command('plan JOB')

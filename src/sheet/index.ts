@@ -1,5 +1,6 @@
 export type * from './bolt-sheet.ts'
 export { boltSheetFrom } from './bolt-sheet-from.ts'
+export { calendarOfJob } from './calendar-of-job.ts'
 export { fitOfJob } from './fit-of-job.ts'
 export type * from './fit-sheet.ts'
 export { type PlanOfJob, type PlanOfJobOptions, planOfJob } from './plan-of-job.ts'

@@ -32,7 +32,7 @@ export function planFailures(assembly: Assembly, given: readonly string[]): read
       return []
     }
     const tried = more.filter((one): one is Rung => Object.hasOwn(failureRungs, one))
-    const boss = more.flatMap((one) => {
+    const boss = more.flatMap((one): ('steel' | 'aluminium')[] => {
       const [, metal] = /^(steel|aluminium) boss$/.exec(one) ?? []
       return metal === 'steel' || metal === 'aluminium' ? [metal] : []
     })[0]

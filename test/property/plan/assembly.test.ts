@@ -107,6 +107,7 @@ test('PL9 consequences follow from the work alone', () => {
     off: new Set(),
     standIns: {},
     letDown: new Set(),
+    branches: [],
     why: {},
     checker: 'another person',
   })
