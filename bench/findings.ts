@@ -101,12 +101,17 @@ export function findingsBench(n: number, seed: number): 0 | 1 {
     `\nwith all spreads halved (${worse.jobs} jobs): ${misses.length > 0 ? 'fails, as it must' : 'DOES NOT FAIL'}`,
   )
   for (const goal of goals) console.log(`  ${goal.what.padEnd(50)} ${goal.text(worse).padStart(8)}`)
-  console.log(`  more was stated than came true by ${worse.overConfident.toFixed(1)} standard errors`)
+  console.log(
+    `  more was stated than came true by ${worse.overConfident.toFixed(1)} standard errors; log score ${worse.logScore.toFixed(3)}`,
+  )
   const other = summaryOf(run(rankSuspects, { n: Math.min(n, 600), seed, options: { world: 'other' } }))
   console.log(
     `\nanother world, of which the judge was not told (${other.jobs} jobs): kinds all as often, sizes flat, parts that give and bend any way, more scatter; no target`,
   )
   for (const goal of goals) console.log(`  ${goal.what.padEnd(50)} ${goal.text(other).padStart(8)}`)
+  console.log(
+    `  honest answers miss by ${other.calibration.chance.toFixed(3)} of chance; more was stated than came true by ${other.overConfident.toFixed(1)} standard errors`,
+  )
   twoAtOnce(Math.min(n, 900), seed)
   publishedFrequencies()
   return goals.every((goal) => goal.held(summary)) && better && misses.length > 0 ? 0 : 1
