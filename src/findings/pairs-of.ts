@@ -14,22 +14,29 @@ export interface Pair {
 
 /** Of vehicles with a fault, those with two. @source from memory, common practice, no source */
 const twoAtOnce = 0.08
-/** Where the best leaves so much more than it should, in standard deviations of what it leaves, pairs are looked at. @source own choice */
-const bad = 3
-/** So many likely ones are paired with so many frequent ones: time is bounded. @source own choice */
-const likely = 6
-const frequent = 20
+/** A second fault that gains less than this, as a log, for what a first one leaves is not looked at. @source own choice */
+const worthwhile = 4
+/** So many first ones are each paired with so many second ones: time is bounded. @source own choice */
+const firstOnes = 4
+const secondOnes = 8
 
-/** Whether even the best explanation leaves more of the rows than chance does. */
-export function leavesMuch({ left }: Explained): boolean {
-  const n = left.length
-  const squares = left.reduce((sum, x) => sum + x * x, 0)
-  return (squares - n) / Math.sqrt(2 * n) > bad
+/** About what a fault would gain as a second one, for what the first one leaves: as if its size were normal about nothing. */
+function gainOf({ history, left }: Explained, { family, main }: Hypothesis): number {
+  const { mean, spread } = sizeOf(family)
+  const column = family.late ? history.lately(main) : history.column(main)
+  const wide = Math.hypot(mean, spread)
+  let [along, square] = [0, 0]
+  for (let i = 0; i < left.length; i++) {
+    const x = wide * column[i]!
+    along += x * left[i]!
+    square += x * x
+  }
+  return 0.5 * ((along * along) / (1 + square) - Math.log(1 + square))
 }
 
 /**
- * Pairs of faults that may explain together what none explains alone: the likeliest singles, each with the most
- * frequent others.
+ * Pairs of faults that may explain together what none explains alone: the likeliest singles, each with those that
+ * gain most for what it leaves.
  *
  * @param hand log chance of what hands found, first "no part at fault"
  * @param priors of the same, first "no part at fault"
@@ -49,20 +56,25 @@ export function pairsOf(
   },
 ): readonly Pair[] {
   const usable = hypotheses.map((_, i) => i).filter((i) => hypotheses[i]!.family.knob === undefined)
-  const by = (of: readonly number[]) => [...usable].sort((a, b) => of[b + 1]! - of[a + 1]!)
-  const [firsts, seconds] = [by(beliefs).slice(0, likely), by(priors).slice(0, frequent)]
+  const firsts = [...usable].sort((a, b) => beliefs[b + 1]! - beliefs[a + 1]!).slice(0, firstOnes)
   const faulty = 1 - priors[0]!
   const told = new Set<string>()
-  return firsts.flatMap((a) =>
-    seconds.flatMap((b): Pair[] => {
+  return firsts.flatMap((a) => {
+    const seconds = usable
+      .filter((b) => b !== a)
+      .map((b) => ({ b, gain: gainOf(hypotheses[a]!.best, hypotheses[b]!) }))
+      .filter(({ gain }) => gain > worthwhile)
+      .sort((x, y) => y.gain + Math.log(priors[y.b + 1]!) - x.gain - Math.log(priors[x.b + 1]!))
+      .slice(0, secondOnes)
+    return seconds.flatMap(({ b }): Pair[] => {
       const key = [Math.min(a, b), Math.max(a, b)].join()
-      if (a === b || told.has(key)) return []
+      if (told.has(key)) return []
       told.add(key)
       const prior = (twoAtOnce * 2 * priors[a + 1]! * priors[b + 1]!) / faulty
       const log = logOfPair(histories, hypotheses[a]!, hypotheses[b]!)
       return [{ members: [a, b], log: log + hand[a + 1]! + hand[b + 1]! - hand[0]! + Math.log(prior) }]
-    }),
-  )
+    })
+  })
 }
 
 function logOfPair(histories: readonly History[], a: Hypothesis, b: Hypothesis): number {

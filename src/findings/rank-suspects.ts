@@ -59,6 +59,15 @@ export function rankSuspects(problem: FindingsProblem, options: FindingsOptions 
   }
 }
 
+/** Belief that some suspect of a group takes part, alone or in a pair; the group itself counts half of a pair. */
+function takesPart({ suspects, posterior }: SuspectGroup, { pairs, hypotheses }: Weighed): number {
+  const inside = new Set(suspects.map(({ suspect }) => suspect))
+  return pairs.reduce((sum, { members, belief }) => {
+    const [a, b] = members.map((i) => inside.has(hypotheses[i]!.family.suspect))
+    return a === b ? sum : sum + belief / 2
+  }, posterior)
+}
+
 /** A pair with less belief is not told. @source own choice */
 const leastPair = 0.02
 

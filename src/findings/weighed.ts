@@ -9,7 +9,7 @@ import { knobsOf } from './knobs.ts'
 import { logOfChecks } from './log-of-checks.ts'
 import { logOfRoad } from './log-of-road.ts'
 import { logSum } from './log-sum.ts'
-import { leavesMuch, pairsOf } from './pairs-of.ts'
+import { pairsOf } from './pairs-of.ts'
 import { type OwnFrequencies, priorOfSuspects } from './prior-of-suspects.ts'
 import { type SoundHypothesis, soundHypothesis } from './sound-hypothesis.ts'
 import { soundShare, storyShares } from './suspect-priors.ts'
@@ -88,9 +88,7 @@ export function weighed(problem: FindingsProblem, frequencies: OwnFrequencies = 
   const logs = evidence.map((log, i) => log + Math.log(priors[i]!))
   const alone = shared(logs)
   const explains = [sound.most + hand[0]!, ...evidence.slice(1)]
-  const top = explains.indexOf(Math.max(...explains))
-  const best = top === 0 ? sound.best : hypotheses[top - 1]!.best
-  const pairs = leavesMuch(best) ? pairsOf(histories, hypotheses, { hand, priors, beliefs: alone }) : []
+  const pairs = pairsOf(histories, hypotheses, { hand, priors, beliefs: alone })
   const together = shared([...logs, ...pairs.map(({ log }) => log)])
   const beliefs = together.slice(0, logs.length)
   const ofPairs = pairs.map(({ members }, k) => ({ members, belief: together[logs.length + k]! }))

@@ -334,6 +334,7 @@ describe('the ranking', () => {
     const kinds = two.pairs.map(({ suspects }) => suspects.map(({ kind, side }) => `${kind} ${side}`).sort())
     expect(two.pairs.reduce((sum, { posterior }) => sum + posterior, 0)).toBeGreaterThan(0.9)
     expect(kinds).toContainEqual(['bent knuckle left', 'bent lower arm right'])
+    expect(two.cannotTell).toBe(false)
     expect(rankSuspects(problemOf(coilLower, { left: knuckle, settings })).pairs).toEqual([])
     expect(two.groups.reduce((sum, { posterior }) => sum + posterior, 0)).toBeCloseTo(1, 9)
   })
