@@ -55,7 +55,9 @@ export function rankSuspects(problem: FindingsProblem, options: FindingsOptions 
     visible: ranked.filter((_, i) => visible[i]).map(({ suspect }) => suspect),
     unexplained: unexplainedBy(all),
     nextChecks: nextChecks(all),
-    cannotTell: !(holdsSound(first) ? beliefs[0]! >= standsOut.sound : first.posterior >= standsOut.fault),
+    cannotTell: !(holdsSound(first)
+      ? beliefs[0]! >= standsOut.sound
+      : takesPart(first, all) >= standsOut.fault),
   }
 }
 
