@@ -81,7 +81,16 @@ export function historyOf(story: Story, { rows, knobs, now, sound }: HistoryTask
       knobsNow.push(scaled(nowRates[k]!, knob.half))
     } else put(null, scaled(pastRates[k]!, knob.known), scaled(nowRates[k]!, knob.known))
   })
-  const own = [...limits.map(({ design }) => design ** 2), ...setRows.map(({ set }) => set ** 2)]
+  // an unseen sleeve leans the pin by its whole tilt wherever it was set: camber and caster cannot both be met
+  const missed = (row: EvidenceRow): number =>
+    knobs.reduce((sum, { adjuster, known, half }, k) => {
+      const sleeve = adjuster.kind === 'offset sleeve' && known === null
+      return sleeve ? sum + (times(row, soundRates[k]!) * half) ** 2 / 2 : sum
+    }, 0)
+  const own = [
+    ...limits.map(({ design }) => design ** 2),
+    ...setRows.map((row) => row.set ** 2 + missed(row)),
+  ]
   const { triangle, white } = whitening({ own, noise, scatter })
   const knobColumns = free.map(white)
   const residualWhite = white(residual)

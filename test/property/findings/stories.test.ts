@@ -7,8 +7,9 @@ import { hypothesisOf } from '../../../src/findings/hypothesis.ts'
 import { type FindingsProblem, rankSuspects } from '../../../src/findings/index.ts'
 import { knobsOf } from '../../../src/findings/knobs.ts'
 import { vehicleModel } from '../../../src/findings/vehicle-model.ts'
-import type { Displacement } from '../../../src/linkage/index.ts'
-import { coilLower, problemOf } from './invented-problem.ts'
+import type { Displacement, ReadingName } from '../../../src/linkage/index.ts'
+import { type Measured, normal } from '../../../src/measure/index.ts'
+import { coilLower, leafAxle, nothingFound, problemOf } from './invented-problem.ts'
 
 const degree = Math.PI / 180
 const level = { 'front left': 0, 'front right': 0, 'rear left': 0, 'rear right': 0 }
@@ -26,6 +27,26 @@ function bentArm(problem: FindingsProblem, story: Story): number {
 }
 
 const bent: Displacement = { length: { lowerFront: -0.008, lowerRear: -0.008 } }
+
+/** The leaf axle with one camber off by as much as a sleeve leans its pin. */
+function leaning(corner: typeof leafAxle): FindingsProblem {
+  const { camber, toe } = corner.wheel
+  const readings: Partial<Record<ReadingName, Measured>> = {}
+  const limits: Partial<Record<ReadingName, { low: number; high: number }>> = {}
+  for (const side of ['left', 'right'] as const) {
+    const off = side === 'left' ? 0.5 * degree : 0
+    readings[`front ${side} camber`] = normal(0.1 * degree, `camber ${side}`, camber + off)
+    readings[`front ${side} toe`] = normal(0.05 * degree, `toe ${side}`, toe)
+    limits[`front ${side} camber`] = { low: camber - 0.3 * degree, high: camber + 0.3 * degree }
+    limits[`front ${side} toe`] = { low: toe - 0.1 * degree, high: toe + 0.1 * degree }
+  }
+  return {
+    ...nothingFound,
+    axles: [{ end: 'front', corner, settings: { left: {}, right: {}, both: {} } }],
+    readings,
+    limits,
+  }
+}
 
 describe('FI21 the story of the adjusters', () => {
   test('FI21 angles that stand inside although a part is bent were set after it, others before it', () => {
@@ -45,6 +66,15 @@ describe('FI21 the story of the adjusters', () => {
     }
     expect(bentArm(left, 'set before')).toBeGreaterThan(bentArm(left, 'set after') + 1)
     expect(bentArm(chased, 'set after')).toBeGreaterThan(bentArm(chased, 'set before') + 1)
+  })
+  test('FI21 a sleeve that nobody saw may lean its pin by its whole tilt', () => {
+    const { 'offset-sleeve': _, ...adjusters } = leafAxle.adjusters
+    const sound = (corner: typeof leafAxle): number =>
+      rankSuspects(leaning(corner))
+        .groups.flatMap(({ suspects }) => suspects)
+        .find(({ suspect }) => suspect.kind === 'out of adjustment')!.posterior
+    const odds = (p: number): number => p / (1 - p)
+    expect(odds(sound(leafAxle))).toBeGreaterThan(1.4 * odds(sound({ ...leafAxle, adjusters })))
   })
   test('FI21 an adjuster that was seen off its middle explains what it does, and no more', () => {
     const thick = { 'front-shims': 0.008, 'rear-shims': 0.008 }
