@@ -34,9 +34,24 @@ function gainOf({ history, left }: Explained, { family, main }: Hypothesis): num
   return 0.5 * ((along * along) / (1 + square) - Math.log(1 + square))
 }
 
+/** Two that do the same to the readings would only share out one size between them. @source own choice */
+const alike = 0.9
+
+function isLike(a: Hypothesis, b: Hypothesis): boolean {
+  const { history } = a.best
+  const [x, y] = [history.lately(a.main), history.lately(b.main)]
+  let [along, left, right] = [0, 0, 0]
+  for (let i = 0; i < x.length; i++) {
+    along += x[i]! * y[i]!
+    left += x[i]! ** 2
+    right += y[i]! ** 2
+  }
+  return along * along >= alike ** 2 * left * right
+}
+
 /**
  * Pairs of faults that may explain together what none explains alone: the likeliest singles, each with those that
- * gain most for what it leaves.
+ * gain most for what it leaves and do not do the same.
  *
  * @param hand log chance of what hands found, first "no part at fault"
  * @param priors of the same, first "no part at fault"
@@ -61,7 +76,7 @@ export function pairsOf(
   const told = new Set<string>()
   return firsts.flatMap((a) => {
     const seconds = usable
-      .filter((b) => b !== a)
+      .filter((b) => b !== a && !isLike(hypotheses[a]!, hypotheses[b]!))
       .map((b) => ({ b, gain: gainOf(hypotheses[a]!.best, hypotheses[b]!) }))
       .filter(({ gain }) => gain > worthwhile)
       .sort((x, y) => y.gain + Math.log(priors[y.b + 1]!) - x.gain - Math.log(priors[x.b + 1]!))
