@@ -94,7 +94,8 @@ export function evidenceRows(problem: FindingsProblem, straight: Float64Array): 
   })
   const limits = Object.entries(problem.limits).flatMap(([name, limit]) => {
     const of = rowOf.reading(name as ReadingName)
-    if (!of || !limit) return []
+    // a limit with one side only says nothing about a middle
+    if (!of || !limit || !Number.isFinite(limit.high - limit.low)) return []
     clearGauges(of)
     const half = (limit.high - limit.low) / 2
     const design = Math.hypot(shareOfDesign * half, roundingOfDesign)

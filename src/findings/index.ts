@@ -1,4 +1,5 @@
 export { beforeOrdering, type OrderingCosts, type PartAdvice } from './before-ordering.ts'
+export type { FindingsRefusal } from './check-problem.ts'
 export type { Findings, NextCheck, RankedSuspect, SuspectGroup } from './findings.ts'
 export type {
   CheckFound,

@@ -28,7 +28,8 @@ const standsOut = { sound: 0.4, fault: 0.75 } as const
  * Which part explains what was read: every suspect of the vehicle with its share of belief, in groups that these
  * readings cannot tell apart.
  *
- * @throws {Refusal} what the linkage says where an axle cannot stand as it was read; `setting-out-of-range`; `no-such-point`
+ * @throws {Refusal} `not-finite`; `repeated-axle`; `setting-out-of-range`; `no-such-point`; what the linkage says where
+ *   an axle cannot stand as it was read
  * @source own derivation: docs/methods/findings.md
  */
 export function rankSuspects(problem: FindingsProblem, options: FindingsOptions = {}): Findings {

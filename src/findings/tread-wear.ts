@@ -32,7 +32,8 @@ export function treadRow(
   const [end, side] = wheel.split(' ') as [AxleEnd, Side]
   const wanted = (angle: 'camber' | 'toe'): number | null => {
     const limit = limits[`${end} ${side} ${angle}`]
-    return limit ? (limit.preferred ?? (limit.low + limit.high) / 2) : null
+    const middle = limit && (limit.preferred ?? (limit.low + limit.high) / 2)
+    return middle !== undefined && Number.isFinite(middle) ? middle : null
   }
   const [camber, toe] = [wanted('camber'), wanted('toe')]
   const [camberRow, toeRow] = [row(`${end} ${side} camber`), row(`${end} ${side} toe`)]

@@ -51,7 +51,7 @@ export function wearAnswers(problem: FindingsProblem): readonly WearAnswer[] {
         rowOf.reading(`${end} ${side} ${angle}`),
         problem.limits[`${end} ${side} ${angle}`],
       ]
-      if (!of || !bounds) return []
+      if (!of || !bounds || !Number.isFinite(bounds.high - bounds.low)) return []
       const turned = Math.abs(of.reduce((sum, x, i) => sum + x * rate[i]! * per, 0))
       return [{ angle, swing: turned, share: turned / (bounds.high - bounds.low) }]
     })

@@ -1,3 +1,4 @@
+import { checkProblem } from './check-problem.ts'
 import { type EvidenceRows, evidenceRows } from './evidence-rows.ts'
 import { familiesOf } from './families-of.ts'
 import type { Family } from './family.ts'
@@ -51,6 +52,7 @@ const lateStories: StoryWeights = {
  * @source own derivation: docs/methods/findings.md
  */
 export function weighed(problem: FindingsProblem, frequencies: OwnFrequencies = {}): Weighed {
+  checkProblem(problem)
   const knobs = problem.axles.flatMap(knobsOf)
   const plays = problem.play.map(({ wheel, joint }) => playName(wheel, joint))
   const travelOf = (height: (wheel: ExaminedWheel) => number) =>

@@ -364,6 +364,27 @@ describe('the ranking', () => {
         ],
       }),
     )
+    refuses('not-finite', () =>
+      rankSuspects({ ...problem, readings: { 'front left camber': normal(0.001, 'one', Number.NaN) } }),
+    )
+    refuses('repeated-axle', () =>
+      rankSuspects({ ...problem, axles: [problem.axles[0]!, problem.axles[0]!] }),
+    )
+    test('FI17 a limit with one side, sums alone and nothing at all are answered', () => {
+      const oneSided = {
+        ...problem,
+        limits: { 'front left camber': { low: Number.NEGATIVE_INFINITY, high: 0 } },
+      }
+      const sums: FindingsProblem = {
+        ...nothingFound,
+        axles: problem.axles,
+        readings: { 'front total toe': normal(0.001, 'tape', 0.01) },
+      }
+      for (const one of [oneSided, sums, nothingFound]) {
+        const { groups } = rankSuspects(one)
+        expect(groups.reduce((sum, { posterior }) => sum + posterior, 0)).toBeCloseTo(1, 9)
+      }
+    })
     refuses('unreachable', () =>
       rankSuspects({ ...problem, heights: { 'front left': normal(0.001, 'rule', 0.9) } }),
     )
