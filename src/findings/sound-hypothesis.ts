@@ -8,7 +8,7 @@ import { soundShare } from './suspect-priors.ts'
 export interface SoundHypothesis {
   /** Log of its evidence over all ways that it may have come. */
   readonly log: number
-  /** The same of the likeliest of them. */
+  /** The same of the one that explains it best, were it the only one. */
   readonly most: number
   readonly best: Explained
 }
@@ -30,16 +30,17 @@ export function soundHypothesis(
   const of = (story: Story, share: number) => {
     const history = histories.find((one) => one.story === story)!
     const all = logEvidence(history, [])
-    return { log: Math.log(share) + all.log, best: explainedBy(history, [], all) }
+    return { log: Math.log(share) + all.log, own: all.log, best: explainedBy(history, [], all) }
   }
   const ways = [
     of('set before', 1 - misadjusted),
     of('anywhere', misadjusted * (slips.length > 0 ? allAnywhere : 1)),
     ...slips.map(({ log, best }) => ({
       log: Math.log((misadjusted * (1 - allAnywhere)) / slips.length) + log,
+      own: log,
       best,
     })),
   ]
   const top = ways.reduce((a, b) => (b.log > a.log ? b : a))
-  return { log: logSum(ways.map(({ log }) => log)), most: top.log, best: top.best }
+  return { log: logSum(ways.map(({ log }) => log)), most: Math.max(...ways.map(({ own }) => own)), best: top.best }
 }
