@@ -42,5 +42,9 @@ export function soundHypothesis(
     })),
   ]
   const top = ways.reduce((a, b) => (b.log > a.log ? b : a))
-  return { log: logSum(ways.map(({ log }) => log)), most: Math.max(...ways.map(({ own }) => own)), best: top.best }
+  return {
+    log: logSum(ways.map(({ log }) => log)),
+    most: Math.max(...ways.map(({ own }) => own)),
+    best: top.best,
+  }
 }
