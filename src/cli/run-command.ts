@@ -11,6 +11,7 @@ import { planHelp } from './commands/plan-help.ts'
 import { posesCommand } from './commands/poses-command.ts'
 import { readCommand } from './commands/read-command.ts'
 import { readMethods } from './commands/read-methods.ts'
+import { recordCommands } from './commands/record-commands.ts'
 import { clampCommand, type JobOptions, movesCommand, sheetCommand } from './commands/sheet-command.ts'
 import { sumCommand } from './commands/sum-command.ts'
 import { BadInput, type ExitCode, type Outcome } from './files/outcome.ts'
@@ -132,6 +133,7 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
     .command('poses FILE')
     .description('answer a file of pose cases, to hold the geometry against other programs')
     .action((file: string) => finish(posesCommand(file)))
+  recordCommands(program, finish)
 
   try {
     await program.parseAsync([...words], { from: 'user' })

@@ -1,6 +1,6 @@
 import type { SealedEntry } from '../job/index.ts'
-import { entryId } from './entry-id.ts'
 import { fromHex } from './hex.ts'
+import { isItself } from './is-itself.ts'
 import { isSigned } from './is-signed.ts'
 
 /** What is wrong with an entry of a log. @source definition */
@@ -49,14 +49,6 @@ export async function verifyEntries(
 
 /** Signatures looked at together. @source own choice */
 const batch = 250
-
-function isItself(entry: SealedEntry): boolean {
-  try {
-    return entryId(entry) === entry.id
-  } catch {
-    return false
-  }
-}
 
 async function isSignedByDevice(entry: SealedEntry): Promise<boolean> {
   const id = typeof entry.id === 'string' && isItself(entry) ? fromHex(entry.id) : null

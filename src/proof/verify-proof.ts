@@ -23,20 +23,29 @@ export interface VerifyOptions {
  * @param bytes of the file
  * @source own derivation: docs/methods/record.md
  */
-export async function verifyProof(
-  bytes: Uint8Array,
+export async function verifyProof(bytes: Uint8Array, options: VerifyOptions = {}): Promise<ProofVerdict> {
+  const { proof, spoilt } = readProof(bytes)
+  if (proof) return verdictOf(proof, options)
+  return {
+    ...nothing,
+    broken: spoilt.map(({ list, at, sentence }) => ({
+      where: whereOf(list, at),
+      entry: list === 'entries' ? at : null,
+      sentence,
+    })),
+  }
+}
+
+/**
+ * The same of a proof that has no file of its own: a log as a store keeps it.
+ *
+ * @param proof its entries in causal order
+ * @source own derivation: docs/methods/record.md
+ */
+export async function verdictOf(
+  proof: Proof,
   { trusted, progress }: VerifyOptions = {},
 ): Promise<ProofVerdict> {
-  const { proof, spoilt } = readProof(bytes)
-  if (!proof)
-    return {
-      ...nothing,
-      broken: spoilt.map(({ list, at, sentence }) => ({
-        where: whereOf(list, at),
-        entry: list === 'entries' ? at : null,
-        sentence,
-      })),
-    }
   const { head, entries, workshop } = proof
   const whose = { workshop: head.workshop, job: head.job }
   const inLog = await verifyEntries(entries, whose, progress)

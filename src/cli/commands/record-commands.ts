@@ -1,0 +1,98 @@
+import type { Command } from 'commander'
+import type { Outcome } from '../files/outcome.ts'
+import { type MergeOptions, mergeCommand } from './merge-command.ts'
+import { type ProveOptions, proveCommand } from './prove-command.ts'
+import { recordHelp, workshopHelp } from './record-help.ts'
+import { type SealOptions, sealCommand } from './seal-command.ts'
+import { type SignOffOptions, signOffCommand } from './sign-off-command.ts'
+import { type VerifyOptions, verifyCommand } from './verify-command.ts'
+import {
+  type ByRoot,
+  certifyDevice,
+  joinWorkshop,
+  listWorkshop,
+  makeWorkshop,
+  revokeDevice,
+} from './workshop-command.ts'
+
+/** The commands that keep the record: seal, merge, sign off, prove, verify, and the workshop's own log. */
+export function recordCommands(program: Command, finish: (outcome: Outcome) => void): void {
+  program
+    .command('seal JOB')
+    .description('seal what a job file says, and keep it in the job’s folder, synced to disk')
+    .requiredOption('--person <SIGN>', 'whose hand: initials or a sign, no full name')
+    .option('--in <FOLDER>', 'where job folders stand; otherwise beside the job file')
+    .option('--with <FILE...>', 'corner, spec or kit files to keep with it, before those beside the job')
+    .option('--add', 'all unsealed entries of the file are new, whatever was taken in before')
+    .option('--json', 'write it as JSON')
+    .addHelpText('after', recordHelp)
+    .action(async (job: string, options: SealOptions) => finish(await sealCommand(job, options)))
+  program
+    .command('merge FILES...')
+    .description('unite the files of one job into a new one; what they say against each other is listed')
+    .requiredOption('--to <PLACE>', 'the new one: a file that ends in .job.json, or a job folder')
+    .option('--json', 'write it as JSON')
+    .addHelpText('after', recordHelp)
+    .action(async (files: string[], options: MergeOptions) => finish(await mergeCommand(files, options)))
+  program
+    .command('sign-off JOB')
+    .description('sign the work off: all that is in the job’s folder, and the models and rules behind it')
+    .requiredOption('--person <SIGN>', 'whose hand: initials or a sign, no full name')
+    .option('--remark <TEXT>', 'what is said with it')
+    .option('--with <FILE...>', 'corner, spec or kit files by which the work was done')
+    .addHelpText('after', recordHelp)
+    .action(async (job: string, options: SignOffOptions) => finish(await signOffCommand(job, options)))
+  program
+    .command('prove JOB')
+    .description('write the job as one file that anybody can verify anywhere')
+    .option('--to <FILE>', 'the file; otherwise NUMBER.proof.json beside the job')
+    .option('--overwrite', 'write over a file that is there')
+    .addHelpText('after', recordHelp)
+    .action(async (job: string, options: ProveOptions) => finish(await proveCommand(job, options)))
+  program
+    .command('verify FILE')
+    .description('a proof, a sealed job file or a job folder: is it intact, whose hands, what is covered')
+    .option('--root <FINGERPRINT>', 'the workshop’s root as on the paper; otherwise this device’s workshop’s')
+    .option('--json', 'write it as JSON')
+    .addHelpText('after', recordHelp)
+    .action(async (file: string, options: VerifyOptions) => finish(await verifyCommand(file, options)))
+  workshopCommands(program, finish)
+}
+
+function workshopCommands(program: Command, finish: (outcome: Outcome) => void): void {
+  const workshop = program
+    .command('workshop')
+    .description('the workshop: whose devices may sign for it')
+    .addHelpText('after', workshopHelp)
+  workshop
+    .command('make NAME')
+    .description('make a workshop, with this device as its owner; its root is shown once, for paper')
+    .option('--device <NAME>', 'how this device is called', 'first device')
+    .action(async (name: string, options: { device: string }) => finish(await makeWorkshop(name, options)))
+  workshop
+    .command('list')
+    .description('the workshop, its root, its devices, and this one')
+    .option('--json', 'write it as JSON')
+    .action(async (options: { json?: boolean }) => finish(await listWorkshop(options)))
+  workshop
+    .command('certify KEY NAME')
+    .description('let a device sign; only an owner can, or the root')
+    .option('--owner', 'it may certify and revoke others as well')
+    .option('--by-root', 'said by the root, whose secret is typed or piped in')
+    .action(async (key: string, name: string, options: ByRoot & { owner?: boolean }) =>
+      finish(await certifyDevice(key, name, options)),
+    )
+  workshop
+    .command('revoke DEVICE')
+    .description('a device that is lost, or left: by its name, fingerprint or key')
+    .requiredOption('--why <TEXT>', 'why')
+    .option('--by-root', 'said by the root, whose secret is typed or piped in')
+    .action(async (device: string, options: ByRoot & { why: string }) =>
+      finish(await revokeDevice(device, options)),
+    )
+  workshop
+    .command('join FILE')
+    .description('take in a workshop’s log (log.jsonl, or a proof), or what is newer in it')
+    .requiredOption('--root <FINGERPRINT>', 'the workshop’s root as on the paper')
+    .action(async (file: string, options: { root: string }) => finish(await joinWorkshop(file, options)))
+}

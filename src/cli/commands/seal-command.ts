@@ -1,0 +1,80 @@
+import { dirname, join } from 'node:path'
+import { inCausalOrder, isSealed, type SealedEntry } from '../../job/index.ts'
+import { fingerprint, sealEntries, verifyEntries } from '../../proof/index.ts'
+import { folderName, jobFolder } from '../../store/index.ts'
+import { BadInput, type Outcome } from '../files/outcome.ts'
+import { carried } from '../record/carried.ts'
+import { clockNow } from '../record/clock-now.ts'
+import { deviceSigner } from '../record/device-signer.ts'
+import { modelsBeside } from '../record/models-beside.ts'
+import { newEntries } from '../record/new-entries.ts'
+import { ownWorkshop, workshopJob } from '../record/own-workshop.ts'
+
+/** What `seal` can be told. */
+export interface SealOptions {
+  readonly person: string
+  readonly in?: string
+  readonly with?: readonly string[]
+  readonly add?: boolean
+  readonly json?: boolean
+}
+
+/** `axlewright seal JOB`: what a job file says is sealed by this device and kept in the job's folder. */
+export async function sealCommand(path: string, options: SealOptions): Promise<Outcome> {
+  const file = await carried(path)
+  const { whose, entries } = file
+  if (file.from !== 'job file')
+    throw new BadInput([
+      `${path}: All of it is sealed already. Write what is new into a job file, and seal that.`,
+    ])
+  if (whose.job === workshopJob)
+    throw new BadInput([`${path}: A job cannot be called “${workshopJob}”: the workshop’s own log is.`])
+  const folder = join(options.in ?? dirname(path), folderName(whose.job))
+  const models = modelsBeside(path, entries, options.with ?? [])
+  const signer = await deviceSigner()
+  const workshop = await ownWorkshop()
+  const kept = jobFolder(folder)
+  const { appended, told } = await kept.change(whose, async (known) => {
+    const together = inCausalOrder([...known, ...entries.filter(isSealed)]) as readonly SealedEntry[]
+    const [broken] = await verifyEntries(together, whose)
+    if (broken)
+      throw new BadInput([
+        `Entry ${broken.entry + 1} of what is sealed already is not intact: ${broken.sentence} Nothing was written.`,
+      ])
+    const fresh = newEntries(
+      { path, entries },
+      { known: together, device: signer.key, add: options.add ?? false },
+    )
+    return sealEntries([...together, ...fresh], { ...whose, signer, person: options.person, ...clockNow() })
+  })
+  for (const { snapshot } of models) if (snapshot) await kept.pin(snapshot)
+  const mine = appended.filter(({ device }) => device === signer.key).length
+  const absent = models.filter(({ snapshot }) => !snapshot)
+  if (options.json)
+    return {
+      out: `${JSON.stringify({ folder, ...whose, appended: appended.map(({ id }) => id), device: signer.key, absent: absent.map(({ what, id }) => ({ what, id })), told }, null, 2)}\n`,
+      code: 0,
+    }
+  const lines = [
+    ...told,
+    mine > 0
+      ? `${mine} ${mine === 1 ? 'entry' : 'entries'} sealed by this device (${fingerprint(signer.key)}), and on disk in ${folder}.`
+      : `Nothing new to seal: all of it is in ${folder}.`,
+    ...(appended.length > mine ? [`${appended.length - mine} taken in as others sealed them.`] : []),
+    ...absent.map(
+      ({ what, id }) =>
+        `The ${what} file “${id}” is not beside the job, so it is not kept with it; seal again when it is, or name it with --with.`,
+    ),
+    ...strange(whose.workshop, workshop?.name ?? null),
+  ]
+  return { out: `${lines.join('\n')}\n`, code: 0 }
+}
+
+function strange(workshop: string, own: string | null): readonly string[] {
+  if (own === workshop) return []
+  return [
+    own === null
+      ? 'This device belongs to no workshop yet, so others cannot tell whose hand it is: "axlewright workshop --help".'
+      : `The job is of “${workshop}”, and this device belongs to “${own}”: its hand will not be known there.`,
+  ]
+}

@@ -1,0 +1,81 @@
+import { inCausalOrder, isSealed, type SealedEntry } from '../../job/index.ts'
+import { type ProofVerdict, verdictOf, verifyProof } from '../../proof/index.ts'
+import type { Outcome } from '../files/outcome.ts'
+import { carried, proofBytes } from '../record/carried.ts'
+import { type OwnWorkshop, ownWorkshop } from '../record/own-workshop.ts'
+import { verdictText } from '../text/verdict-text.ts'
+
+/** What `verify` can be told. */
+export interface VerifyOptions {
+  readonly root?: string
+  readonly json?: boolean
+}
+
+/** What was found, besides what the proof room says of it. */
+export interface Verified {
+  readonly path: string
+  readonly verdict: ProofVerdict
+  /** Entries that nobody sealed. */
+  readonly bare: number
+  readonly told: readonly string[]
+  /** Where the root that is trusted comes from. */
+  readonly by: 'named' | 'own workshop' | 'nobody'
+}
+
+/** `axlewright verify FILE`: is it intact, whose hands, what is covered. 0 only when all of that is well. */
+export async function verifyCommand(path: string, options: VerifyOptions): Promise<Outcome> {
+  const own = options.root === undefined ? await ownWorkshop() : null
+  const trusted = options.root ?? own?.root
+  const by = options.root !== undefined ? 'named' : own ? 'own workshop' : 'nobody'
+  const found = { path, by, ...(await looked(path, trusted, own ?? (await ownWorkshop()))) } as const
+  return {
+    out: options.json ? `${JSON.stringify(found, null, 2)}\n` : verdictText(found),
+    code: isWell(found) ? 0 : 1,
+  }
+}
+
+async function looked(
+  path: string,
+  trusted: string | undefined,
+  own: OwnWorkshop | null,
+): Promise<Pick<Verified, 'verdict' | 'bare' | 'told'>> {
+  const trust = trusted === undefined ? {} : { trusted }
+  const bytes = proofBytes(path)
+  if (bytes) return { verdict: await verifyProof(bytes, trust), bare: 0, told: [] }
+  const { whose, entries, snapshots, spoilt, told } = await carried(path)
+  const sealed = inCausalOrder(entries).filter(isSealed) as readonly SealedEntry[]
+  const workshop = own?.name === whose.workshop ? own : null
+  const verdict = await verdictOf(
+    {
+      head: { format: 1, kind: 'proof', ...whose, root: workshop?.root ?? null },
+      entries: sealed,
+      snapshots,
+      workshop: workshop?.log ?? [],
+    },
+    trust,
+  )
+  const lines = spoilt.map(({ line, sentence }) => ({ where: `line ${line}`, entry: null, sentence }))
+  return {
+    verdict: {
+      ...verdict,
+      intact: verdict.intact && lines.length === 0,
+      broken: [...lines, ...verdict.broken],
+    },
+    bare: entries.length - sealed.length,
+    told,
+  }
+}
+
+function isWell({ verdict, bare }: Verified): boolean {
+  const last = verdict.signOffs.at(-1)
+  return (
+    verdict.intact &&
+    bare === 0 &&
+    verdict.backDated.length === 0 &&
+    verdict.signers.every(({ hand }) => hand === 'known') &&
+    last !== undefined &&
+    last.late.length === 0 &&
+    last.state === 'comes out again' &&
+    last.filesAmiss.length === 0
+  )
+}

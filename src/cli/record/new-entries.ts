@@ -1,0 +1,57 @@
+import { type Entry, isSealed, type SealedEntry, withReferences } from '../../job/index.ts'
+import { canonicalText } from '../../proof/index.ts'
+import { BadInput } from '../files/outcome.ts'
+
+/**
+ * What of a file's bare entries this device has not sealed yet. A file is written on and taken in again: what was sealed
+ * of it stands at its beginning and must be as it was.
+ *
+ * @param file its entries, sealed ones first
+ * @param known all of the log
+ * @param add whether all bare entries are new, whatever was sealed before
+ * @returns bare entries; those that name one by its place name it by id, or by its place after all of the log
+ */
+export function newEntries(
+  { path, entries }: { readonly path: string; readonly entries: readonly Entry[] },
+  {
+    known,
+    device,
+    add,
+  }: { readonly known: readonly SealedEntry[]; readonly device: string; readonly add: boolean },
+): readonly Entry[] {
+  const carried = new Set(entries.filter(isSealed).map(({ id }) => id))
+  const mine = add
+    ? []
+    : known
+        .filter((one) => one.device === device && !carried.has(one.id) && one.kind !== 'signed off')
+        .sort((a, b) => a.seq - b.seq)
+  const ids: (string | null)[] = []
+  const fresh: Entry[] = []
+  entries.forEach((entry, place) => {
+    if (isSealed(entry)) {
+      ids.push(entry.id)
+      return
+    }
+    const bare = place - carried.size
+    const named = withReferences(entry, (of) =>
+      typeof of === 'number' ? (ids[of] ?? known.length + of - carried.size - mine.length) : of,
+    )
+    const sealed = mine[bare]
+    if (sealed && !isSame(named, sealed))
+      throw new BadInput([
+        `${path}, entries[${place}]: It was sealed otherwise, and what is sealed is not changed any more. Put it back as it was and write a correction behind it; if none of the file was taken in before, say --add.`,
+      ])
+    ids.push(sealed?.id ?? null)
+    if (!sealed) fresh.push(named)
+  })
+  if (ids.length - carried.size < mine.length)
+    throw new BadInput([
+      `${path}: It lacks entries that were sealed before: ${mine.length} were taken in, and ${ids.length - carried.size} are left. If they are other ones and all new, say --add.`,
+    ])
+  return fresh
+}
+
+const isSame = ({ kind, data, at }: Entry, sealed: SealedEntry): boolean =>
+  kind === sealed.kind &&
+  (at === undefined || at === sealed.at) &&
+  canonicalText(data) === canonicalText(sealed.data)

@@ -1,0 +1,6 @@
+export { fileStore } from './file-store.ts'
+export { folderName } from './folder-name.ts'
+export { jobFolder } from './job-folder.ts'
+export type { Appended, KeptJob, KeptLog, LogStore, SpoiltLine, Whose, Writing } from './log-store.ts'
+export type { StoreRefusal } from './store-refusal.ts'
+export { writeWhole } from './write-whole.ts'

@@ -1,0 +1,75 @@
+import type { SealedEntry } from '../job/index.ts'
+import type { Snapshot } from '../proof/index.ts'
+
+/** Whose a log is. @source definition */
+export interface Whose {
+  readonly workshop: string
+  readonly job: string
+}
+
+/** A place in a kept log that is not as it was written. @source definition */
+export interface SpoiltLine {
+  /** Line of the file, or number of the record, from 1. */
+  readonly line: number
+  readonly sentence: string
+}
+
+/** A log as it is kept. @source definition */
+export interface KeptLog {
+  /** Null while nothing is in it. */
+  readonly whose: Whose | null
+  /** As they were appended; each stands after what it follows. */
+  readonly entries: readonly SealedEntry[]
+  readonly spoilt: readonly SpoiltLine[]
+  /** What was found when it was opened and concerns a person: a torn last line. */
+  readonly told: readonly string[]
+}
+
+/** What an append did; it is given only when all of it is on disk. @source definition */
+export interface Appended {
+  readonly appended: readonly SealedEntry[]
+  /** Of those that were given, how many were there already. */
+  readonly known: number
+  readonly told: readonly string[]
+}
+
+/** Gives the entries to append, for those that are kept. Nobody else appends meanwhile. @source definition */
+export type Writing = (
+  known: readonly SealedEntry[],
+) => readonly SealedEntry[] | Promise<readonly SealedEntry[]>
+
+/** One job as it is kept, with what lies beside its log. @source definition */
+export interface KeptJob {
+  /**
+   * @throws {Refusal} `no-job`, `no-folder`, `unreadable`
+   */
+  readonly read: () => Promise<KeptLog>
+  /**
+   * Appends what `write` gives, and answers only when it is on disk. An entry that is kept already is passed over.
+   *
+   * @throws {Refusal} `spoilt`, `other-job`, `not-sealed`, `lacks-before`; `busy`, `no-room`, `read-only`; then nothing is appended
+   */
+  readonly change: (whose: Whose, write: Writing) => Promise<Appended>
+  /** Keeps a file that the log pins. */
+  readonly pin: (snapshot: Snapshot) => Promise<void>
+  /** @throws {Refusal} `spoilt` where a pinned file is no JSON any more */
+  readonly pinned: () => Promise<readonly Snapshot[]>
+  /** Keeps bytes under their SHA-256, which is given back. */
+  readonly keep: (bytes: Uint8Array) => Promise<string>
+  /** The SHA-256 of all that is kept so. */
+  readonly kept: () => Promise<readonly string[]>
+  /** Null where nothing is kept under it. @throws {Refusal} `spoilt` where they are other bytes by now */
+  readonly beside: (hash: string) => Promise<Uint8Array | null>
+}
+
+/**
+ * Where logs are kept: the one contract of files, browser and database.
+ *
+ * @source own derivation: docs/methods/record.md
+ */
+export interface LogStore {
+  /** Jobs of which something is kept, ascending. */
+  readonly jobs: () => Promise<readonly string[]>
+  /** One of them, or one that will be there with its first entry. */
+  readonly job: (job: string) => KeptJob
+}

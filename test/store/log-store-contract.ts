@@ -1,0 +1,158 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { inCausalOrder, type SealedEntry } from '../../src/job/index.ts'
+import { canonicalText, digestOf, hashOf } from '../../src/proof/index.ts'
+import { Refusal } from '../../src/quantity/index.ts'
+import type { LogStore } from '../../src/store/index.ts'
+import { noted, whose } from './sealed-log.ts'
+
+/** A place of its own; each call of `open` is somebody else who opens it. */
+export interface Place {
+  readonly open: () => LogStore
+}
+
+/** The code of what a call was refused with; null when it was not. */
+export async function refusal(call: () => Promise<unknown>): Promise<string | null> {
+  try {
+    await call()
+    return null
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error
+    expect(error.sentence).toMatch(/\.$/)
+    expect(error.remedy).toMatch(/\.$/)
+    return error.code
+  }
+}
+
+const ids = (entries: readonly SealedEntry[]) => entries.map(({ id }) => id)
+
+/** What every store must hold, run with real places. */
+export function keepsItsContract(name: string, place: () => Place): void {
+  describe(`${name} keeps its contract`, () => {
+    test('ST1 what was acknowledged is read again, to the letter', async () => {
+      const { open } = place()
+      expect(await open().jobs()).toEqual([])
+      expect(await refusal(() => open().job(whose.job).read())).toBe('no-job')
+      const log = await noted([], ['a', 'b', 'é, „zwei“, 🔧, \u2028'])
+      const done = await open()
+        .job(whose.job)
+        .change(whose, () => log)
+      expect(ids(done.appended)).toEqual(ids(log))
+      const read = await open().job(whose.job).read()
+      expect(read).toMatchObject({ whose, spoilt: [], told: [] })
+      expect(read.entries.map(canonicalText)).toEqual(log.map(canonicalText))
+      expect(await open().jobs()).toEqual([whose.job])
+    })
+
+    test('ST1 jobs of any name stand beside each other', async () => {
+      const { open } = place()
+      const names = ['7-0412', 'a/b', '..', 'CON.', 'Ä ü', '%2F', '*']
+      for (const job of names) {
+        const log = await noted([], [job], { job })
+        await open()
+          .job(job)
+          .change({ ...whose, job }, () => log)
+      }
+      expect(await open().jobs()).toEqual([...names].sort())
+      for (const job of names) expect((await open().job(job).read()).entries).toHaveLength(1)
+    })
+
+    test('ST2 any pieces, in any order that the log allows, any number of times, give one log', async () => {
+      const trunk = await noted([], ['a', 'b'])
+      const left = await noted(trunk, ['c', 'd', 'e'])
+      const right = await noted(trunk, ['f', 'g'], { device: 2 })
+      const all = inCausalOrder([...left, ...right]) as readonly SealedEntry[]
+      const pieces = [trunk, left.slice(0, 3), left, right.slice(0, 3), right]
+      await fc.assert(
+        fc.asyncProperty(
+          fc.array(fc.constantFrom(...pieces), { maxLength: 6 }),
+          fc.boolean(),
+          async (given, isSame) => {
+            const { open } = place()
+            const one = open()
+            for (const piece of [...given, left, right]) {
+              const store = isSame ? one : open()
+              const done = await store.job(whose.job).change(whose, () => piece)
+              expect(done.appended.length + done.known).toBe(piece.length)
+            }
+            const { entries } = await open().job(whose.job).read()
+            expect(entries).toHaveLength(all.length)
+            expect(inCausalOrder(entries)).toEqual(all)
+          },
+        ),
+        { numRuns: 40, seed: 20261125 },
+      )
+    })
+
+    test('ST3 changes at once are made one after the other', async () => {
+      const { open } = place()
+      const [one, two] = [open(), open()]
+      await Promise.all(
+        Array.from({ length: 20 }, (_, i) =>
+          (i % 3 ? one : two).job(whose.job).change(whose, (known) => noted(known, [`note ${i}`])),
+        ),
+      )
+      const { entries } = await open().job(whose.job).read()
+      // Each was sealed after the one before it: one chain, counted without a gap.
+      expect(entries.map(({ seq }) => seq)).toEqual(Array.from({ length: 20 }, (_, i) => i + 1))
+      expect(entries.slice(1).map(({ after }) => after)).toEqual(entries.slice(0, -1).map(({ id }) => [id]))
+    })
+
+    test('ST4 what cannot be kept is refused with all that came with it', async () => {
+      const { open } = place()
+      const log = await noted([], ['a', 'b', 'c'])
+      const append = (entries: readonly unknown[]) =>
+        open()
+          .job(whose.job)
+          .change(whose, () => entries as readonly SealedEntry[])
+      await append(log.slice(0, 1))
+      const [, second, third] = log
+      expect(await refusal(() => append([second, { ...third, person: 'XX' }]))).toBe('not-sealed')
+      expect(await refusal(() => append([second, { kind: 'note', data: {} }]))).toBe('not-sealed')
+      expect(await refusal(() => append([second, { ...third, more: undefined, at: 1 }]))).toBe('not-sealed')
+      expect(await refusal(() => append([third]))).toBe('lacks-before')
+      expect(await refusal(() => append([third, second]))).toBe('lacks-before')
+      const other = await noted([], ['x'], { job: '7-0999' })
+      expect(await refusal(() => append([second, ...other]))).toBe('other-job')
+      const elsewhere = { ...whose, workshop: 'Quay garage' }
+      expect(
+        await refusal(() =>
+          open()
+            .job(whose.job)
+            .change(elsewhere, () => []),
+        ),
+      ).toBe('other-job')
+      expect((await open().job(whose.job).read()).entries).toHaveLength(1)
+      await append([second, third])
+      expect((await open().job(whose.job).read()).entries).toEqual(log)
+    })
+
+    test('ST4 a change that fails changes nothing, and does not stand in the way', async () => {
+      const { open } = place()
+      const job = open().job(whose.job)
+      const fails = job.change(whose, () => Promise.reject(new Error('no ink')))
+      await expect(fails).rejects.toThrow('no ink')
+      expect(await open().jobs()).toEqual([])
+      await job.change(whose, (known) => noted(known, ['a']))
+      expect((await job.read()).entries).toHaveLength(1)
+    })
+
+    test('ST5 pinned files and bytes beside come back as they were given', async () => {
+      const { open } = place()
+      const log = await noted([], ['a'])
+      await open()
+        .job(whose.job)
+        .change(whose, () => log)
+      const file = { id: 'front', points: [1, 2.5e-7, 'é'] }
+      const digest = digestOf('corner', file)
+      for (const _ of [1, 2]) await open().job(whose.job).pin({ what: 'corner', digest, file })
+      expect(await open().job(whose.job).pinned()).toEqual([{ what: 'corner', digest, file }])
+      const bytes = Uint8Array.from({ length: 3000 }, (_, i) => (i * 7) & 255)
+      for (const _ of [1, 2]) expect(await open().job(whose.job).keep(bytes)).toBe(hashOf(bytes))
+      expect(await open().job(whose.job).kept()).toEqual([hashOf(bytes)])
+      expect(Array.from((await open().job(whose.job).beside(hashOf(bytes)))!)).toEqual(Array.from(bytes))
+      expect(await open().job(whose.job).beside('0'.repeat(64))).toBe(null)
+      expect((await open().job(whose.job).read()).entries).toEqual(log)
+    })
+  })
+}
