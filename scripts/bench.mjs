@@ -2,6 +2,7 @@
 // `npm run bench -- sop [FOLDER [SECONDS]]`: order the instances of a folder, beside a general mixed-integer solver.
 // `npm run bench -- plan`: plan two-sided jobs and judge an edited line.
 // `npm run bench -- fit [VEHICLES [LAYOUT]]`: fit drawn vehicles and judge what the fit foresees.
+// `npm run bench -- record`: a job of 5,000 entries verified, appended to, opened.
 // `npm run bench -- findings [N [SEED]]`: simulated faults held against the findings.
 import { setUp } from './set-up.mjs'
 
@@ -20,6 +21,9 @@ if (process.argv[2] === 'sop') {
 } else if (process.argv[2] === 'findings') {
   const { findingsBench } = await import('../bench/findings.ts')
   process.exitCode = findingsBench(Number(process.argv[3] ?? 2000), Number(process.argv[4] ?? 1))
+} else if (process.argv[2] === 'record') {
+  const { recordBench } = await import('../bench/record.ts')
+  process.exitCode = await recordBench()
 } else {
   const { bench } = await import('../bench/run.ts')
   const { buildPage } = await import('./build-page.mjs')
