@@ -78,7 +78,7 @@ export function troubleLines(
     `! ${trouble.sentence}`,
     ...trouble.entries.map((i) => {
       const { kind, person, at, id } = entries[i]!
-      return `    entry ${i + 1}, ${kind}, ${person}, ${at}: ${id}`
+      return `    entries[${i}], ${kind}, ${person}, ${at}: ${id}`
     }),
     `    ${trouble.remedy}`,
   ])
