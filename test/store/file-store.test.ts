@@ -181,7 +181,7 @@ describe('ST9 where no log can be', () => {
     expect(await refusal(() => jobFolder(giant).read())).toBe('unreadable')
     if (process.platform === 'win32') return
     const pipe = fresh()
-    spawnSync('mkfifo', [join(pipe, 'log.jsonl')])
+    spawnSync('sh', ['-c', 'mkfifo log.jsonl'], { cwd: pipe })
     expect(await refusal(() => jobFolder(pipe).read())).toBe('unreadable')
   })
 

@@ -73,7 +73,29 @@ test(`ST8 killed ${kills} times while it appends: every acknowledged entry is th
   expect(locks).toBeGreaterThan(0)
 })
 
-const hasTracer = spawnSync('strace', ['-V']).status === 0
+test('ST3 three programs at once: one chain, and each keeps what it acknowledged', async () => {
+  const folder = join(top, 'three')
+  const said = await Promise.all(
+    [1, 2, 3].map(
+      () =>
+        new Promise<string>((resolve) => {
+          const run = spawn(process.execPath, [program, folder, '15'], {
+            stdio: ['ignore', 'pipe', 'inherit'],
+          })
+          let out = ''
+          run.stdout.on('data', (piece: Buffer) => {
+            out += piece
+          })
+          run.on('close', () => resolve(out))
+        }),
+    ),
+  )
+  const { entries } = await jobFolder(folder).read()
+  expect(entries.map(({ seq }) => seq)).toEqual(Array.from({ length: 45 }, (_, i) => i + 1))
+  expect(said.join('').trim().split('\n').sort()).toEqual(entries.map(({ id }) => id).sort())
+})
+
+const hasTracer = spawnSync('sh', ['-c', 'strace -V']).status === 0
 /** Where no tracer of system calls is there, Node's own calls are written down in the same process. */
 const preload = `
 import fs from 'node:fs'
@@ -134,6 +156,25 @@ test(`ST7 the sync comes before the acknowledgement (${hasTracer ? 'system calls
   ])
 })
 
+test('ST9 a file that is written whole: not on a full disk, nor where nobody may write', () => {
+  if (process.platform === 'win32') return
+  const place = join(top, 'whole')
+  mkdirSync(place)
+  writeFileSync(join(place, 'whole.json'), 'before')
+  const words = [process.execPath, program, place, '0', 'whole']
+  const full = spawnSync('bash', ['-c', `trap '' XFSZ; ulimit -f 4; exec "$0" "$@"`, ...words], {
+    encoding: 'utf8',
+  })
+  expect([full.status, full.stderr.trim()]).toEqual([2, 'no-room'])
+  chmodSync(place, 0o555)
+  const other = process.getuid?.() === 0 ? { uid: 65534, gid: 65534 } : {}
+  const closed = spawnSync(words[0]!, words.slice(1), { encoding: 'utf8', ...other })
+  expect([closed.status, closed.stderr.trim()]).toEqual([2, 'read-only'])
+  chmodSync(place, 0o755)
+  expect(readdirSync(place)).toEqual(['whole.json'])
+  expect(readFileSync(join(place, 'whole.json'), 'utf8')).toBe('before')
+})
+
 test('ST9 a disk that is full, really: nothing acknowledged, nothing half-written', async () => {
   if (process.platform === 'win32') return
   for (const blocks of [1, 4, 9]) {
@@ -144,7 +185,7 @@ test('ST9 a disk that is full, really: nothing acknowledged, nothing half-writte
       ['-c', `trap '' XFSZ; ulimit -f ${blocks}; exec "$0" "$@"`, process.execPath, program, folder],
       { encoding: 'utf8' },
     )
-    expect([run.status, run.stderr]).toEqual([2, 'no-room\n'])
+    expect([run.status, run.stderr.trim()]).toEqual([2, 'no-room'])
     const said = run.stdout.split('\n').slice(0, -1)
     const { entries, told } = await jobFolder(folder).read()
     expect(told).toEqual([])
@@ -167,7 +208,7 @@ test('ST9 a folder that may not be written: told, and left as it was', async () 
   const other = process.getuid?.() === 0 ? { uid: 65534, gid: 65534 } : {}
   for (const place of [folder, join(top, 'new')]) {
     const run = spawnSync(process.execPath, [program, place], { encoding: 'utf8', ...other })
-    expect([run.status, run.stdout, run.stderr]).toEqual([2, '', 'read-only\n'])
+    expect([run.status, run.stdout, run.stderr.trim()]).toEqual([2, '', 'read-only'])
   }
   chmodSync(top, 0o755)
   chmodSync(folder, 0o755)

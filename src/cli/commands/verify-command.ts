@@ -1,25 +1,15 @@
 import { inCausalOrder, isSealed, type SealedEntry } from '../../job/index.ts'
-import { type ProofVerdict, verdictOf, verifyProof } from '../../proof/index.ts'
+import { verdictOf, verifyProof } from '../../proof/index.ts'
 import type { Outcome } from '../files/outcome.ts'
 import { carried, proofBytes } from '../record/carried.ts'
 import { type OwnWorkshop, ownWorkshop } from '../record/own-workshop.ts'
+import type { Verified } from '../record/verified.ts'
 import { verdictText } from '../text/verdict-text.ts'
 
 /** What `verify` can be told. */
 export interface VerifyOptions {
   readonly root?: string
   readonly json?: boolean
-}
-
-/** What was found, besides what the proof room says of it. */
-export interface Verified {
-  readonly path: string
-  readonly verdict: ProofVerdict
-  /** Entries that nobody sealed. */
-  readonly bare: number
-  readonly told: readonly string[]
-  /** Where the root that is trusted comes from. */
-  readonly by: 'named' | 'own workshop' | 'nobody'
 }
 
 /** `axlewright verify FILE`: is it intact, whose hands, what is covered. 0 only when all of that is well. */

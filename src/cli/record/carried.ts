@@ -53,7 +53,7 @@ async function carriedFolder(path: string): Promise<Carried> {
 }
 
 /** A job's folder, named itself or by its log; null for a file of another kind. */
-export function folderOf(path: string): string | null {
+function folderOf(path: string): string | null {
   if (basename(path) === 'log.jsonl') return dirname(path)
   return statSync(path, { throwIfNoEntry: false })?.isDirectory() ? path : null
 }

@@ -11,7 +11,7 @@ export interface NamedModel {
 }
 
 /** The files that a job names. */
-export function modelsNamed(entries: readonly Entry[]): readonly NamedModel[] {
+function modelsNamed(entries: readonly Entry[]): readonly NamedModel[] {
   const { opened } = foldJob(inCausalOrder(entries))
   const named = [
     ['front', 'corner', opened?.corners.front],

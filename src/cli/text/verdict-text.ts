@@ -1,5 +1,5 @@
 import type { SignerVerdict, SignOffVerdict } from '../../proof/index.ts'
-import type { Verified } from '../commands/verify-command.ts'
+import type { Verified } from '../record/verified.ts'
 
 /** What was found of a proof, in plain sentences: intact first, then whose hands, then what is covered. */
 export function verdictText({ path, verdict, bare, told, by }: Verified): string {
