@@ -45,12 +45,12 @@ export function anglesActions(
     .filter((one) => one.sets === 'toe' && read.includes(one.axle))
     .flatMap(({ joints }) => joints.map((id) => assembly.joints[id]!))
     .filter(({ adjusts }) => adjusts)
-  const onRamps =
-    unwound.length > 0 ||
-    [...open, ...toes].some(({ place, final }) => place === 'under' && final === 'at ride height')
-
   // Where it is set from under, all wheels stand level there; else the angles are for the measuring place.
   const level = read.length > 0 && [...held, ...toes].some(({ place }) => place === 'under')
+  const onRamps =
+    unwound.length > 0 ||
+    level ||
+    [...open, ...toes].some(({ place, final }) => place === 'under' && final === 'at ride height')
   const care = readingActions(level)
   const actions: Action[] = [care.settle(assembly.axles, 1, wheelsTight(work))]
   if (onRamps) actions.push(support.ontoRamps(level))

@@ -12,6 +12,8 @@ export const cautionWords = {
   heavy: 'A heavy unit off a two-post lift shifts the balance: tail support first.',
   jackArm: 'Saddle located, coil tethered to the frame, body on its stands, nobody in line with the spring.',
   letDown: 'Lower it slowly, from the side. Look where the spring goes before the last of its load is off.',
+  subFrame:
+    'Before its last bolt: a table or jack under the sub-frame, strapped; whatever hangs on it held; it comes down slowly, nobody below.',
   compressor: 'Compressor of the right rating, hooks strapped, nobody in line, no impact tool.',
   torsionBar:
     'A wound torsion bar turns its arm with the weight of the vehicle: count the turns, nobody in line with the arm.',

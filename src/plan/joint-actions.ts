@@ -8,6 +8,7 @@ import { cautionWords as say } from './caution-words.ts'
 import { hasLamp } from './has-lamp.ts'
 import { hasPin } from './has-pin.ts'
 import { holdNeeds } from './hold-needs.ts'
+import { isShaftBeside } from './is-shaft-beside.ts'
 import { jointHabits } from './joint-habits.ts'
 import { jointsOf } from './joints-of.ts'
 import { keys } from './keys.ts'
@@ -20,7 +21,6 @@ import { supports } from './supports.ts'
 import type { ThreePoint } from './three-point.ts'
 import { undoingWords } from './undoing-words.ts'
 import { wheelOffNeeds } from './wheel-off-needs.ts'
-import { whereOf } from './where-of.ts'
 import type { Work } from './work.ts'
 
 /** The actions that undo a joint. @source definition */
@@ -77,7 +77,10 @@ export function undoingActions(work: Work, joint: JointNode): UndoingActions {
   // A drive shaft that stays connected lets the knuckle swing only so far.
   const tied = !onBench && joint.locates && connectedShaft(work, joint)
   const how: Readonly<Record<string, string>> = tied ? { shaft: 'tied up' } : {}
-  const tie = tied ? [`Tie the knuckle up: the ${tied.called} is not drawn beyond its joint.`] : []
+  const knuckle = joint.side === null ? 'both knuckles' : 'the knuckle'
+  const tie = tied ? [`Tie ${knuckle} up: the ${tied.called} is not drawn beyond its joint.`] : []
+  const comesDown = !onBench && joint.locates && isSubFrames(work, joint)
+  const table = comesDown ? [say.subFrame] : []
 
   return {
     mark: () =>
@@ -196,18 +199,25 @@ export function undoingActions(work: Work, joint: JointNode): UndoingActions {
           minutes: habit.taper || habit.cracked ? [0.5, 1, 2] : opens,
           risk: habit.taper || onBench ? null : seizedRisk(joint),
           how,
-          cautions: [...undoingWords.cautions(work, joint), ...tie],
+          cautions: [...undoingWords.cautions(work, joint), ...tie, ...table],
         }),
       ),
   }
 }
 
+/** What holds the sub-frame to the body: undone, its whole weight comes down, with what hangs on it. */
+const isSubFrames = ({ assembly }: Work, { joins }: JointNode) => {
+  const kinds = joins.map((part) => assembly.parts[part]!.kind)
+  return kinds.includes('sub-frame') && kinds.includes('body')
+}
+
+/** The drive shaft that stays connected beside a joint; a joint of the whole axle lets both knuckles swing. */
 function connectedShaft(work: Work, joint: JointNode) {
   const { assembly } = work
   return Object.values(assembly.parts).find(
     (part) =>
       part.kind === 'drive shaft' &&
-      whereOf(part) === whereOf(joint) &&
+      isShaftBeside(part, joint) &&
       !jointsOf(assembly, part.id).some(({ id }) => work.open.has(id)),
   )
 }

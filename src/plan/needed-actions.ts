@@ -38,7 +38,7 @@ export interface Alternative {
  * won with what it costs more.
  *
  * @param lacks stand-ins whose tool the kit lacks
- * @throws {Refusal} `nothing-to-do`, `no-such-part`, `no-such-joint`, `no-way`, `no-such-failure`, `no-way-left`
+ * @throws {Refusal} `nothing-to-do`, `no-such-part`, `no-such-joint`, `no-way`, `too-many-ways`, `no-such-failure`, `no-way-left`
  * @source own derivation: docs/methods/plan.md
  */
 export function neededActions(assembly: Assembly, goal: Goal, lacks: readonly StandIn[] = []): NeededActions {

@@ -24,7 +24,7 @@ export interface NeededChoices {
  *
  * @param lacks stand-ins whose tool the kit lacks: they cost the borrowing
  * @param undone what is undone already and stays in every choice
- * @throws {Refusal} `no-way` when no complete choice exists; `no-such-failure`, `no-way-left`
+ * @throws {Refusal} `no-way` when no complete choice exists; `too-many-ways`; `no-such-failure`, `no-way-left`
  * @source Land and Doig 1960 for the bound; own derivation: docs/methods/plan.md
  */
 export function neededChoices(
@@ -58,6 +58,10 @@ const nothing: Choice = {
 
 /** What is dearer than the best by more than this has not nearly won: minutes. */
 const nearly = 30
+/** After so many partial choices only the cheapest is still sought, and none is told to have nearly won. */
+const many = 40_000
+/** So many are looked at: a search that is not through by then says so. */
+const most = 60_000
 
 function searched(
   assembly: Assembly,
@@ -69,13 +73,17 @@ function searched(
   const priced = choiceMinutes(assembly, lacks)
   const seen = new Set<string>()
   let looked = 0
-  const limit = () => found[1]?.minutes ?? (found[0] ? found[0].minutes + nearly : Number.POSITIVE_INFINITY)
+  const limit = () => {
+    const best = found[0]?.minutes ?? Number.POSITIVE_INFINITY
+    return looked > many ? best : (found[1]?.minutes ?? best + nearly)
+  }
 
   function descend(choice: Choice): void {
     const signature = signatureOf(choice)
     if (seen.has(signature)) return
     seen.add(signature)
     looked++
+    if (looked > most) throw tooManyWays(goal)
     const minutes = priced(choice)
     if (minutes >= limit()) return
     const lacking = nextNeed(assembly, goal, choice)
@@ -99,8 +107,19 @@ function searched(
         'No set of joints takes this apart: a joint of it is reached by no access that the corner model knows.',
       remedy: 'Look at the access conditions and holds of the corner model.',
     })
-  return { best: best.choice, minutes: best.minutes, second: second ?? null, looked }
+  return { best: best.choice, minutes: best.minutes, second: looked > many ? null : (second ?? null), looked }
 }
+
+/** An answer that was not proven is not given as the cheapest. */
+const tooManyWays = ({ replace, open = [] }: WholeGoal) =>
+  new Refusal<PlanRefusal>({
+    code: 'too-many-ways',
+    at: 'goal',
+    given: [...replace, ...open].join(', '),
+    sentence: `There are more than ${most} ways to begin taking this apart, and the search for the cheapest was given up.`,
+    remedy:
+      'Plan in steps: first what hangs on it, one part at a time, then this from the state as recorded.',
+  })
 
 /** Keeps the best and the second; the second is none that only does more than the best. */
 function keep(

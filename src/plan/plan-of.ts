@@ -47,7 +47,7 @@ const usualBudget = 2e7
  *
  * @param goal parts to replace and joints to open, by the assembly's ids
  * @param kit what the workshop owns; without it nothing is missing
- * @throws {Refusal} `nothing-to-do`, `no-such-part`, `no-such-joint`, `no-way`, `contradiction`, `part-missing`
+ * @throws {Refusal} `nothing-to-do`, `no-such-part`, `no-such-joint`, `no-way`, `too-many-ways`, `contradiction`, `part-missing`
  * @source own derivation: docs/methods/plan.md
  */
 export function planOf(

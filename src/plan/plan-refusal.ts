@@ -5,6 +5,7 @@ export type PlanRefusal =
   | 'nothing-to-do'
   | 'two-of-one-axle'
   | 'no-way'
+  | 'too-many-ways'
   | 'circle'
   | 'contradiction'
   | 'no-such-failure'

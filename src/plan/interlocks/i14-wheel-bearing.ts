@@ -1,8 +1,8 @@
 import { agrees } from '../agrees.ts'
+import { isShaftBeside } from '../is-shaft-beside.ts'
 import { jointsOf } from '../joints-of.ts'
 import { keys } from '../keys.ts'
 import { supports } from '../supports.ts'
-import { whereOf } from '../where-of.ts'
 import { looks } from './looks.ts'
 import type { Broken, Interlock, Moment } from './moment.ts'
 
@@ -50,7 +50,7 @@ export const wheelBearing: Interlock = (moment) => {
         'Make it final first, the brake held.',
       )
   }
-  if (joint?.locates && looks.isUndoing(action) && action.place !== 'at the bench' && joint.side)
+  if (joint?.locates && looks.isUndoing(action) && action.place !== 'at the bench')
     return shaftReach(moment, assembly)
   return null
 }
@@ -60,7 +60,7 @@ function shaftReach(moment: Moment, assembly: Moment['assembly']): Broken | null
   const shaft = Object.values(assembly.parts).find(
     (part) =>
       part.kind === 'drive shaft' &&
-      whereOf(part) === whereOf(joint) &&
+      isShaftBeside(part, joint) &&
       looks.value(moment, keys.part(part.id)) === 'fitted' &&
       jointsOf(assembly, part.id).every(({ id }) => looks.value(moment, keys.joint(id)) !== 'open'),
   )
