@@ -234,7 +234,11 @@ describe('ST10 locks', () => {
   test('of a living program, or one on another machine, are waited for, then told', async () => {
     const other = spawn(process.execPath, ['-e', 'setInterval(() => {}, 1000)'])
     try {
-      for (const text of [held(other.pid!), held(1, { host: 'bay-2' }), '']) {
+      for (const text of [
+        held(other.pid!),
+        held(spawnSync(process.execPath, ['-e', '']).pid, { host: 'bay-2' }),
+        '',
+      ]) {
         const folder = folderWith(whole)
         writeFileSync(lockOf(folder), text)
         const job = jobFolder(folder, { patience: 60 })
@@ -251,6 +255,16 @@ describe('ST10 locks', () => {
       other.kill()
     }
   })
+})
+
+test('a folder has a name that every file system takes', () => {
+  expect(['7-0412', 'CON.', '.a', 'a/b*?', '..'].map(folderName)).toEqual([
+    '7-0412',
+    'CON%2E',
+    '%2Ea',
+    'a%2Fb%2A%3F',
+    '%2E%2E',
+  ])
 })
 
 test('folders that are no jobs are passed over in a place', async () => {
