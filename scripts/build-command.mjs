@@ -16,7 +16,9 @@ const sources = (folder) =>
     .sort()
 
 function hashOfSources() {
-  const hash = createHash('sha256').update(readFileSync(join(root, 'package.json')))
+  const hash = createHash('sha256')
+  for (const file of ['package.json', 'scripts/build-command.mjs'])
+    hash.update(readFileSync(join(root, file)))
   for (const file of sources(join(root, 'src'))) hash.update(file).update(readFileSync(file))
   return hash.digest('hex')
 }
@@ -36,6 +38,8 @@ export async function buildCommand() {
       platform: 'node',
       format: 'esm',
       target: 'node20',
+      // Loaded when a PDF is asked for, with its font beside it: it is large, and reads its own files.
+      external: ['pdfmake'],
       outfile: target,
       logLevel: 'error',
       banner: {

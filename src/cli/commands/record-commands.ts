@@ -1,8 +1,9 @@
 import type { Command } from 'commander'
 import type { Outcome } from '../files/outcome.ts'
 import { type MergeOptions, mergeCommand } from './merge-command.ts'
+import { type PaperOptions, paperCommand } from './paper-command.ts'
 import { type ProveOptions, proveCommand } from './prove-command.ts'
-import { recordHelp, workshopHelp } from './record-help.ts'
+import { paperHelp, recordHelp, workshopHelp } from './record-help.ts'
 import { type SealOptions, sealCommand } from './seal-command.ts'
 import { type SignOffOptions, signOffCommand } from './sign-off-command.ts'
 import { type VerifyOptions, verifyCommand } from './verify-command.ts'
@@ -56,6 +57,19 @@ export function recordCommands(program: Command, finish: (outcome: Outcome) => v
     .option('--json', 'write it as JSON')
     .addHelpText('after', recordHelp)
     .action(async (file: string, options: VerifyOptions) => finish(await verifyCommand(file, options)))
+  program
+    .command('paper JOB_OR_PROOF')
+    .description('the proof sheet on paper: before and after, bolt book, what is open, whose hands')
+    .option('--html <FILE>', 'write it as a page for reading and printing (one ink)')
+    .option('--pdf <FILE>', 'write it as a PDF')
+    .option('--letter', 'for Letter instead of A4')
+    .option('--root <FINGERPRINT>', 'the workshop’s root as on the paper; otherwise this device’s workshop’s')
+    .option('--with <FILE...>', 'corner, spec or kit files to use before those that it carries or names')
+    .option('--us', 'inches, lbf·ft and psi instead of metric units')
+    .option('--erased', 'a copy without the VIN')
+    .option('--overwrite', 'write over a file that is there')
+    .addHelpText('after', paperHelp)
+    .action(async (job: string, options: PaperOptions) => finish(await paperCommand(job, options)))
   workshopCommands(program, finish)
 }
 

@@ -31,3 +31,10 @@ The device's key and the workshop's log stand in .axlewright in the user's own f
 folder that AXLEWRIGHT_HOME names. Jobs must name the workshop as it was made. The root's secret
 is needed only when the last owner's device is lost: certify … --owner --by-root.
 `
+
+/** What stands under the help of the paper. */
+export const paperHelp = `
+It ends with 0 when the work is finished and proven, with 1 when something is open or not proven,
+which the paper says as well. Nothing that is open is left out. The square code holds the id of
+the sign-off and the workshop's root in plain text; it names no address.
+`
