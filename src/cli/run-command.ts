@@ -3,6 +3,7 @@ import manifest from '../../package.json' with { type: 'json' }
 import { Refusal } from '../quantity/index.ts'
 import { boltsCommand } from './commands/bolts-command.ts'
 import { checkCommand } from './commands/check-command.ts'
+import { type FindingsCommandOptions, findingsCommand } from './commands/findings-command.ts'
 import { fitCommand } from './commands/fit-command.ts'
 import { followUpsCommand } from './commands/follow-ups-command.ts'
 import { type LayoutsOptions, layoutsCommand } from './commands/layouts-command.ts'
@@ -62,6 +63,13 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
   onJob('moves', 'how far to turn each adjuster, which way, and the chance to land inside', movesCommand)
   onJob('bolts', 'the bolt book: every joint, what is still open first and why', boltsCommand)
   onJob('clamp', 'how far to raise the arm before its bush bolts are final', clampCommand)
+  onJob(
+    'findings',
+    'which part explains the readings: likely causes with evidence, what to check next, what to order',
+    (job, options: FindingsCommandOptions) => findingsCommand(job, options),
+  )
+    .option('--round <N>', 'the round to judge; otherwise the first that was read')
+    .option('--plain', 'plain ASCII, for terminals that show boxes')
   onJob(
     'fit',
     'the corner model fitted to what was measured: points, what moves do, what to measure next',

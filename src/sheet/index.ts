@@ -1,6 +1,8 @@
 export type * from './bolt-sheet.ts'
 export { boltSheetFrom } from './bolt-sheet-from.ts'
 export { calendarOfJob } from './calendar-of-job.ts'
+export { type FindingsOptions, findingsOfJob } from './findings-of-job.ts'
+export type * from './findings-sheet.ts'
 export { fitOfJob } from './fit-of-job.ts'
 export type * from './fit-sheet.ts'
 export { type PlanOfJob, type PlanOfJobOptions, planOfJob } from './plan-of-job.ts'
