@@ -1,14 +1,14 @@
 import { boltBook, clearedBy, foldJob, type JobState, jobAgainst } from '../job/index.ts'
 import { thresholdFor } from '../kit/index.ts'
 import type { ReadingName } from '../linkage/index.ts'
-import { metricUnits } from '../quantity/index.ts'
+import { metricUnits, Refusal } from '../quantity/index.ts'
 import { limitsOf } from '../spec/index.ts'
 import type { ProofSheet } from './proof-sheet.ts'
 import { proofBolts } from './proof-sheet-bolts.ts'
 import { proofHands } from './proof-sheet-hands.ts'
 import { proofLines } from './proof-sheet-lines.ts'
 import { proofOpen, proofSentence } from './proof-sheet-open.ts'
-import { proofAngles, proofHeights } from './proof-sheet-pairs.ts'
+import { proofAngles, proofHeights, proofLeans } from './proof-sheet-pairs.ts'
 import { proofRound, proofRounds } from './proof-sheet-rounds.ts'
 import { readingWords } from './reading-words.ts'
 import type { SheetOptions, SheetSources } from './sources.ts'
@@ -32,16 +32,28 @@ export function proofSheetFrom(sources: SheetSources, options: ProofSheetOptions
   const threshold = options.threshold ?? thresholdFor(sources)?.value ?? 0.95
   const state = foldJob(job.entries)
   const rounds = proofRounds(state)
-  const task = { sources, state, rounds, threshold, units }
+  const refused: string[] = []
+  const tell = <T>(work: () => T, otherwise: T): T => {
+    try {
+      return work()
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error
+      refused.push(`${error.sentence} ${error.remedy}`)
+      return otherwise
+    }
+  }
+  const task = { sources, state, rounds, threshold, units, tell }
+  const heights = proofHeights(task)
+  const leans = proofLeans(task)
   const angles = proofAngles(task)
   const wear = sheetWear(sources, state, { units, threshold })
   const beside = { front: corners.front, rear: corners.rear ?? undefined, kit: kit ?? undefined }
   const book = boltBook({ state, corners, spec, kit })
   const limits = Object.keys(spec ? limitsOf(spec) : {}) as ReadingName[]
   const parts = {
-    after: proofRound(rounds.after),
+    after: proofRound(rounds.after, state),
     angles: angles.rows,
-    heights: proofHeights(task),
+    heights,
     wear: wear.rows.map((row) => ({
       what: `Play of ${row.name}, ${row.wheel}`,
       words: `${row.play.text} ${row.play.spread}. ${row.sentence}`,
@@ -60,6 +72,7 @@ export function proofSheetFrom(sources: SheetSources, options: ProofSheetOptions
         ...jobAgainst(job, beside).map(
           ({ field, wrong, right }) => `${field}: ${wrong} Right would be ${right}.`,
         ),
+        ...refused,
         ...angles.troubles,
         ...wear.troubles,
       ]),
@@ -69,7 +82,7 @@ export function proofSheetFrom(sources: SheetSources, options: ProofSheetOptions
       const { label, of } = readingWords(name)
       return [`${label}, ${of}`]
     }),
-    missing: missingFrom(sources, state),
+    missing: [...missingFrom(sources, state), ...leans],
   }
   const open = proofOpen(parts, state)
   const { unread: _unread, missing: _missing, ...shown } = parts
@@ -79,7 +92,7 @@ export function proofSheetFrom(sources: SheetSources, options: ProofSheetOptions
     sentence: proofSentence(parts, open),
     open,
     threshold,
-    before: proofRound(rounds.before),
+    before: proofRound(rounds.before, state),
     ...shown,
     untouched: book.length - parts.bolts.length,
     hands: proofHands(job.entries),

@@ -35,6 +35,7 @@ export function proofOpen(parts: Parts, state: JobState): readonly string[] {
           ...(after.purpose === 'proving'
             ? []
             : [`The last readings are of a ${after.purpose} round, not of a proving one.`]),
+          ...(after.renewedSince ? ['A part was renewed after the last readings: read again.'] : []),
           ...(after.movedSince ? ['Adjusters were turned after the last readings: read again.'] : []),
         ]
   const rows = [...angles, ...heights].flatMap(({ label, limit, after: now }) => {

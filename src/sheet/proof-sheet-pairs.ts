@@ -1,10 +1,11 @@
 import { rideHeight } from '../gauge/index.ts'
-import { type JobState, type Round, wheelNames, wheelPlace } from '../job/index.ts'
+import { type HeightFact, type JobState, type Round, wheelNames, wheelPlace } from '../job/index.ts'
 import { instrumentsOf } from '../kit/index.ts'
 import { decide } from '../measure/index.ts'
 import type { UnitChoice } from '../quantity/index.ts'
 import { limitsOf } from '../spec/index.ts'
 import { gaugeContext } from './gauge-setting.ts'
+import { sheetHeights } from './heights-of-sheet.ts'
 import type { ProofMark, ProofPair, ProofSheet } from './proof-sheet.ts'
 import type { ProofRounds } from './proof-sheet-rounds.ts'
 import { readRound } from './read-round.ts'
@@ -14,25 +15,30 @@ import { sheetNumber } from './sheet-number.ts'
 import type { SheetSources } from './sources.ts'
 import { heightIn } from './wheel-setups.ts'
 
+/** What the rows of before and after are made from. */
 interface PairsTask {
   readonly sources: SheetSources
   readonly state: JobState
   readonly rounds: ProofRounds
   readonly threshold: number
   readonly units: UnitChoice
+  /** Does the work, or tells in a trouble why it cannot be done. */
+  readonly tell: <T>(work: () => T, otherwise: T) => T
 }
+
+const nothingRead: ReturnType<typeof readRound> = { readings: {}, troubles: [] }
 
 /** Every angle that was read before or after, both on one scale, and what could not be read out. */
 export function proofAngles(task: PairsTask): {
   readonly rows: ProofSheet['angles']
   readonly troubles: readonly string[]
 } {
-  const { sources, state, rounds, threshold, units } = task
+  const { sources, state, rounds, threshold, units, tell } = task
   const limits = sources.spec ? limitsOf(sources.spec) : {}
   const troubles: string[] = []
   const rowsOf = (round: Round | null): readonly SheetReading[] => {
     if (!round) return []
-    const said = readRound(round, gaugeContext(sources, state, round))
+    const said = tell(() => readRound(round, gaugeContext(sources, state, round)), nothingRead)
     troubles.push(...said.troubles)
     return readingRows({
       readings: said.readings,
@@ -60,7 +66,8 @@ export function proofAngles(task: PairsTask): {
 }
 
 /** Heights of every wheel before it was lifted, and as they stood in the last round. */
-export function proofHeights({ sources, state, rounds, threshold, units }: PairsTask): readonly ProofPair[] {
+export function proofHeights(task: PairsTask): readonly ProofPair[] {
+  const { sources, state, rounds, threshold, units, tell } = task
   const context = { instruments: sources.kit ? instrumentsOf(sources.kit) : [] }
   return wheelNames.flatMap((wheel): ProofPair[] => {
     const { axle, side } = wheelPlace(wheel)
@@ -80,7 +87,8 @@ export function proofHeights({ sources, state, rounds, threshold, units }: Pairs
     const now = rounds.after ? heightIn(state, rounds.after, wheel) : null
     const marked = (fact: typeof was | null): ProofMark | null => {
       if (!fact) return null
-      const { measured } = rideHeight(fact.observation, context)
+      const measured = tell(() => rideHeight(fact.observation, context).measured, null)
+      if (!measured) return null
       const decision = limit ? decide(measured, limit, { threshold }) : null
       return {
         ...sheetNumber(measured, { kind: 'length', unit: units.length }),
@@ -92,6 +100,15 @@ export function proofHeights({ sources, state, rounds, threshold, units }: Pairs
     const again = now && now.entry !== was?.entry && now.round > (rounds.before?.number ?? 0) ? now : null
     return was ? [pair(`Ride height, ${side} ${axle}`, limit, marked(was), marked(again))] : []
   })
+}
+
+/** Sides that stand further apart than the sheet allows, after the work. */
+export function proofLeans({ sources, state, rounds, threshold, units, tell }: PairsTask): readonly string[] {
+  if (!rounds.after) return []
+  const context = { instruments: sources.kit ? instrumentsOf(sources.kit) : [] }
+  const measured = (fact: HeightFact) => rideHeight(fact.observation, context).measured
+  const round = rounds.after
+  return tell(() => sheetHeights({ state, round, spec: sources.spec, units, threshold, measured }).says, [])
 }
 
 const mark = ({ value, low, high, text, spread, verdict, probability }: SheetReading): ProofMark => ({

@@ -19,14 +19,15 @@ export function proofRounds({ rounds }: JobState): ProofRounds {
   return { before, after: others.findLast(({ purpose }) => purpose === 'proving') ?? others.at(-1) ?? null }
 }
 
-/** What a proof says of a round. */
-export function proofRound(round: Round | null): ProofRound | null {
-  return (
-    round && {
-      number: round.number,
-      purpose: round.purpose,
-      day: round.readings[0]?.at?.slice(0, 10) ?? null,
-      movedSince: round.moves.length > 0,
-    }
-  )
+/** What a proof says of a round: also whether the vehicle is still as it was read. */
+export function proofRound(round: Round | null, { moves, renewed }: JobState): ProofRound | null {
+  if (!round) return null
+  const last = Math.max(...round.readings.map(({ entry }) => entry))
+  return {
+    number: round.number,
+    purpose: round.purpose,
+    day: round.readings[0]?.at?.slice(0, 10) ?? null,
+    movedSince: moves.some(({ entry }) => entry > last),
+    renewedSince: renewed.some(({ entry }) => entry > last),
+  }
 }

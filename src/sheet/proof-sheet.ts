@@ -9,6 +9,8 @@ export interface ProofRound {
   readonly day: string | null
   /** Adjusters were turned after its readings. */
   readonly movedSince: boolean
+  /** A part was renewed after its readings. */
+  readonly renewedSince: boolean
 }
 
 /** A number with how it stood against its limits. @source definition */
