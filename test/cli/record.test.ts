@@ -269,6 +269,35 @@ describe('CM15 from a job file to a proof, by two devices', () => {
   })
 })
 
+test('CM16 entries that are kept while a file beside them is not: both are said', () => {
+  if (process.platform === 'win32') return
+  const file = jobFile('big.job.json', demo.entries.slice(0, 3))
+  // No file may grow beyond 4 kB: three entries can, a corner model cannot.
+  const run = spawnSync(
+    'bash',
+    [
+      '-c',
+      `trap '' XFSZ; ulimit -f 4; exec "$0" "$@"`,
+      process.execPath,
+      command,
+      'seal',
+      file,
+      '--person',
+      'KB',
+      '--in',
+      'small',
+    ],
+    { cwd: top, encoding: 'utf8', env: { ...process.env, AXLEWRIGHT_HOME: join(top, 'home-guest') } },
+  )
+  expect([run.status, run.stdout]).toEqual([2, ''])
+  expect(run.stderr).toMatch(
+    /The entries are on disk in .*; a file that goes with them is not\..* no room left/,
+  )
+  expect(logLines('small/7-0412')).toHaveLength(3)
+  expect(well('guest', 'seal', file, '--person', 'KB', '--in', 'small')).toMatch(/^Nothing new/)
+  expect(readdirSync(join(top, 'small', '7-0412', 'pinned'))).toHaveLength(4)
+})
+
 test('CM16 seal killed at once after its log appeared: the log opens, and sealing again ends the work', async () => {
   for (let i = 0; i < 3; i++) {
     const place = `killed-${i}`

@@ -10,6 +10,7 @@ import { verifyEntries } from '../../proof/index.ts'
 import { jobFolder, writeWhole } from '../../store/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { carried } from '../record/carried.ts'
+import { pinAll } from '../record/pin-all.ts'
 
 /** What `merge` can be told. */
 export interface MergeOptions {
@@ -52,7 +53,7 @@ export async function mergeCommand(paths: readonly string[], options: MergeOptio
   } else {
     const folder = jobFolder(options.to)
     await folder.change(whose, () => entries)
-    for (const one of snapshots) await folder.pin(one)
+    await pinAll(folder, options.to, snapshots)
   }
   const { troubles } = foldJob(entries)
   if (options.json)

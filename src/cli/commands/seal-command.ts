@@ -9,6 +9,7 @@ import { deviceSigner } from '../record/device-signer.ts'
 import { modelsBeside } from '../record/models-beside.ts'
 import { newEntries } from '../record/new-entries.ts'
 import { ownWorkshop, workshopJob } from '../record/own-workshop.ts'
+import { pinAll } from '../record/pin-all.ts'
 
 /** What `seal` can be told. */
 export interface SealOptions {
@@ -47,7 +48,11 @@ export async function sealCommand(path: string, options: SealOptions): Promise<O
     )
     return sealEntries([...together, ...fresh], { ...whose, signer, person: options.person, ...clockNow() })
   })
-  for (const { snapshot } of models) if (snapshot) await kept.pin(snapshot)
+  await pinAll(
+    kept,
+    folder,
+    models.flatMap(({ snapshot }) => (snapshot ? [snapshot] : [])),
+  )
   const mine = appended.filter(({ device }) => device === signer.key).length
   const absent = models.filter(({ snapshot }) => !snapshot)
   if (options.json)
