@@ -40,10 +40,11 @@ function block(one: PaperBlock): string {
   const heading = `<h2>${escaped(one.heading)}</h2>`
   if (one.kind === 'list')
     return `<section>${heading}<ul style="columns:${one.columns}"${one.isBoxed ? ' class="boxed"' : ''}>${one.items
-      .map((item) => `<li>${inline(item, ': ')}</li>`)
+      .map((item) => `<li${item.state ? ' class="stated"' : ''}>${inline(item, ': ')}</li>`)
       .join('')}</ul></section>`
-  return `<section>${heading}<table><colgroup>${one.widths.map((w) => `<col style="width:${w}%">`).join('')}</colgroup><thead><tr>${one.head
-    .map((text) => `<th scope="col">${escaped(text)}</th>`)
+  const isShort = one.rows.length <= 6
+  return `<section${isShort ? ' class="short"' : ''}>${heading}<table><colgroup>${one.widths.map((w) => `<col style="width:${w}%">`).join('')}</colgroup><thead><tr>${one.head
+    .map((text) => `<th scope="col">${whole(text)}</th>`)
     .join('')}</tr></thead><tbody>${one.rows
     .map((row) => `<tr>${row.map((cell) => `<td>${inline(cell, ' ')}</td>`).join('')}</tr>`)
     .join('\n')}</tbody></table>${one.note ? `<p class="note">${escaped(one.note)}</p>` : ''}</section>`
@@ -52,8 +53,12 @@ function block(one: PaperBlock): string {
 const inline = ({ state, bold, text, small, pair }: PaperCell, between: string): string =>
   [
     state ? stateSvg(state) : '',
-    bold ? `<b>${escaped(bold)}</b>${text ? between : ''}` : '',
-    text ? escaped(text) : '',
-    small ? `<small>${escaped(small)}</small>` : '',
+    bold ? `<b>${whole(bold)}</b>${text ? between : ''}` : '',
+    text ? whole(text) : '',
+    small ? `<small>${whole(small)}</small>` : '',
     pair ? pairSvg(pair) : '',
   ].join('')
+
+/** A day is not torn apart at its hyphens. */
+const whole = (text: string): string =>
+  escaped(text).replace(/\d{4}-\d\d-\d\d/g, (day) => `<span class="day">${day}</span>`)
