@@ -29,6 +29,7 @@ export function alikeTo(
     (one) =>
       one.suspect.axle === first.suspect.axle &&
       one.suspect.side === first.suspect.side &&
+      one.posterior < first.posterior &&
       !group.some(({ suspect }) => isSame(suspect, one.suspect)) &&
       told(one) >= nearly * told(first),
   )

@@ -1,8 +1,10 @@
+import type { Corner } from '../corner/index.ts'
 import { beforeOrdering, type Findings, type RankedSuspect, rankSuspects } from '../findings/index.ts'
 import { foldJob, type JobState, type Round } from '../job/index.ts'
 import { thresholdFor } from '../kit/index.ts'
 import type { AxleEnd } from '../linkage/index.ts'
 import { metricUnits, Refusal, type UnitChoice } from '../quantity/index.ts'
+import { sheetCorners } from './corners-of-sheet.ts'
 import { alikeTo, isSame } from './findings-alike.ts'
 import { beliefText } from './findings-belief.ts'
 import { checkCautions } from './findings-check-words.ts'
@@ -17,8 +19,10 @@ import { unreadOf } from './findings-unread.ts'
 import { findingsWear } from './findings-wear.ts'
 import { proofOf, suspectWords } from './findings-words.ts'
 import { readingWords } from './reading-words.ts'
+import type { SheetCorner } from './sheet.ts'
 import { cornerAt, type SheetOptions, type SheetSources } from './sources.ts'
 import { sheetTitle } from './title.ts'
+import { axleSetup } from './wheel-setups.ts'
 
 /** Whose readings are judged. @source definition */
 export interface FindingsOptions extends Pick<SheetOptions, 'units' | 'threshold'> {
@@ -81,6 +85,7 @@ const nothing = {
   wear: [],
   unexplained: [],
   unread: [],
+  corners: [],
 } as const
 
 const nothingRead = ({ settings }: JobState): Round => ({
@@ -186,6 +191,7 @@ function laidOut({
       return `${label}, ${of}, is explained by nothing that is known here: read it again.`
     }),
     unread: unreadOf(problem),
+    corners: problem.axles.flatMap(({ corner }) => standing(corner, state, round)),
     troubles,
   }
 }
@@ -202,3 +208,11 @@ function takingPart({ pairs }: Findings): TakesPart {
     return Math.min(1, more)
   }
 }
+
+/** Both wheels of an axle as they stood, in ink. */
+const standing = (corner: Corner, state: JobState, round: Round): readonly SheetCorner[] =>
+  sheetCorners(corner, axleSetup(corner, state, round)).map(({ present, ride, ...one }) => ({
+    ...one,
+    ride: present ?? ride,
+    present: null,
+  }))

@@ -1,5 +1,5 @@
 import type { AxleEnd, Side } from '../linkage/index.ts'
-import type { SheetFigure } from './sheet.ts'
+import type { SheetCorner, SheetFigure } from './sheet.ts'
 
 /** A check by hand or a further reading: what, where, how the vehicle is held for it, how long. @source definition */
 export interface FindingsCheck {
@@ -93,6 +93,8 @@ export interface FindingsSheet {
   readonly unexplained: readonly string[]
   /** What would have told more and was not read. */
   readonly unread: readonly string[]
+  /** The corners as they stood when the round was read, for the ghosts to be drawn over. */
+  readonly corners: readonly SheetCorner[]
   readonly cautions: readonly string[]
   readonly troubles: readonly string[]
 }

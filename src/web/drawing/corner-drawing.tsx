@@ -1,4 +1,4 @@
-import { memo } from 'react'
+import { memo, type ReactNode } from 'react'
 import type { SheetCorner, SheetFigure } from '../../sheet/index.ts'
 import { Balloon } from './balloon.tsx'
 import './corner-drawing.css'
@@ -22,11 +22,16 @@ export const CornerDrawing = memo(function CornerDrawing({
   view,
   chosen,
   onChoose,
+  over,
 }: {
   corner: SheetCorner
   view: CornerView
   chosen: string | null
   onChoose: (letter: string | null) => void
+  /** Drawn over it, by the same eye and scale: a displaced part. */
+  over?:
+    | ((eye: (place: readonly [number, number, number]) => Flat, spot: (flat: Flat) => Spot) => ReactNode)
+    | undefined
 }) {
   const [element, width] = useWidth<HTMLDivElement>(420, 325)
   const eye = seenAs(view, corner.side)
@@ -120,6 +125,7 @@ export const CornerDrawing = memo(function CornerDrawing({
             />
           )
         })}
+        {over?.(eye, spot)}
         {spots.map((p, i) => (
           <circle key={joints[i]!.letter} className="corner-joint" cx={p.x} cy={p.y} r="4.6" />
         ))}

@@ -7,21 +7,23 @@ import { useJob } from '../state/use-job.ts'
 import { useUnits } from '../state/use-units.ts'
 import './app.css'
 import { boltParts } from './bolt-parts.tsx'
+import { built } from './built-stages.ts'
 import { NextStrip } from './next-strip.tsx'
-import { PlanStage } from './plan-parts.tsx'
+import { ownStages } from './plan-parts.tsx'
 import { SheetHead } from './sheet-head.tsx'
 import { Spine } from './spine.tsx'
 import { StaleNote } from './stale-note.tsx'
 import { TitleBlock } from './title-block.tsx'
 
-const stages: Readonly<Record<string, Stage>> = { plan: 'Plan', strip: 'Strip', refit: 'Refit' }
+const stages = Object.keys(built) as Stage[]
 
 /** The whole page: spine, sheet, title block, next strip; or one joint that fills the screen. */
 export function App() {
   const [address, go] = useAddress()
   const [units, chooseUnits] = useUnits()
   const id = address.job || firstJob
-  const stage = stages[address.stage] ?? 'Angles'
+  const stage = stages.find((one) => built[one] === address.stage) ?? 'Angles'
+  const Own = ownStages[stage]
   const onBolts = stage === 'Strip' || stage === 'Refit'
   const job = useJob(id, { units, onBolts })
   const { sheet } = job
@@ -44,7 +46,7 @@ export function App() {
         To the sheet
       </a>
       <Spine stages={sheet?.stages ?? []} id={id} open={stage} />
-      {stage === 'Plan' ? (
+      {Own ? (
         <Suspense
           fallback={
             <main className="page-sheet" id="sheet" tabIndex={-1}>
@@ -53,7 +55,7 @@ export function App() {
             </main>
           }
         >
-          <PlanStage key={id} job={job} id={id} head={head} foot={foot} />
+          <Own key={id} job={job} id={id} units={units} head={head} foot={foot} />
         </Suspense>
       ) : (
         <>

@@ -1,12 +1,23 @@
+import { Suspense } from 'react'
 import type { Sheet } from '../../sheet/index.ts'
-import type { RoundForm } from '../state/messages.ts'
 import type { OpenJob } from '../state/use-job.ts'
+import { later } from './later.tsx'
 import './next-strip.css'
 import { NextWords } from './next-words.tsx'
 
+/** Needed while a round is being read, and loaded then. */
+const RoundStrip = later(() =>
+  import('./round-strip.tsx').then(({ RoundStrip: strip }) => ({ default: strip })),
+)
+
 /** What comes next: one plain sentence, and one large button when it can be done here. */
 export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
-  if (job.form) return <RoundStrip form={job.form} job={job} />
+  if (job.form)
+    return (
+      <Suspense>
+        <RoundStrip form={job.form} job={job} />
+      </Suspense>
+    )
   // The one step that leads to a sheet that this version does not have.
   const over = sheet.next.act === 'handover'
   const canTurn = !job.stale && !job.trouble
@@ -44,37 +55,3 @@ export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
 
 /** The first field whose text was not understood, for the hand to mend. */
 const showRefused = () => document.querySelector<HTMLInputElement>('.field-refused input')?.focus()
-
-/** While a round is being read: how far it has come, and the button once a gauge is complete. */
-function RoundStrip({ form, job }: { form: RoundForm; job: OpenJob }) {
-  const all = form.observations.length
-  if (all === 0)
-    return (
-      <section className="next" aria-label="What comes next">
-        <p>
-          No gauge stands in this job’s log, so there is none to read again. This version takes the first
-          round from the job’s file.
-        </p>
-      </section>
-    )
-  const done = form.observations.filter(({ complete }) => complete).length
-  const begun = form.observations.filter(
-    ({ complete, fields }) => !complete && fields.some(({ kept, text }) => !kept && text.trim() !== ''),
-  ).length
-  return (
-    <section className="next" aria-label="What comes next">
-      <p>
-        {done === all ? `All ${all} gauges are complete.` : `Read again: ${done} of ${all} gauges complete.`}{' '}
-        {done < all &&
-          (begun > 0
-            ? `${begun} begun: not counted until every field is filled.`
-            : 'A gauge left empty counts as not read.')}
-      </p>
-      {done > 0 && (
-        <button type="button" onClick={job.taken}>
-          Take this round
-        </button>
-      )}
-    </section>
-  )
-}

@@ -1,10 +1,13 @@
-import { lazy } from 'react'
-import { NotLoaded } from './not-loaded.tsx'
+import type { ComponentType, ReactNode } from 'react'
+import type { Stage } from '../../sheet/index.ts'
+import type { Units } from '../state/messages.ts'
+import type { OpenJob } from '../state/use-job.ts'
+import { later } from './later.tsx'
 
-/** The plan is another part of the page, with a worker of its own: both are loaded when it is opened. */
-export const PlanStage = lazy(() =>
-  import('../sheets/plan/plan-door.ts').then(
-    ({ PlanStage: stage }) => ({ default: stage }),
-    () => ({ default: NotLoaded as never }),
-  ),
-)
+type Own = ComponentType<{ job: OpenJob; id: string; units: Units; head: ReactNode; foot: ReactNode }>
+
+/** Stages that are another part of the page, with a worker of their own: both are loaded when they are opened. */
+export const ownStages: Partial<Record<Stage, Own>> = {
+  Plan: later(() => import('../sheets/plan/plan-door.ts')),
+  Findings: later(() => import('../sheets/findings/findings-door.ts')),
+}

@@ -1,16 +1,9 @@
 import type { Sheet, Stage } from '../../sheet/index.ts'
 import { addressOf } from '../state/use-address.ts'
+import { built } from './built-stages.ts'
 import './spine.css'
 
 const all: readonly Stage[] = ['Arrival', 'Findings', 'Plan', 'Strip', 'Refit', 'Angles', 'Handover']
-/** Stages that this version has a sheet for, with their place in the address. */
-const built: Partial<Record<Stage, string>> = {
-  Plan: 'plan',
-  Strip: 'strip',
-  Refit: 'refit',
-  Angles: 'angles',
-}
-
 /** The seven stages of a job. Those without a sheet in this version say so. */
 export function Spine({ stages, id, open }: { stages: Sheet['stages']; id: string; open: Stage }) {
   return (

@@ -35,9 +35,9 @@ export function TitleBlock({ sheet, job, stage }: { sheet: Sheet; job: OpenJob; 
         ))}
       </dl>
       <p>
-        Arrival, Findings and Handover have no sheet in this version; “noted” means that the job’s log has
-        what belongs to it. Values of a vehicle come from the workshop’s own service information, which stands
-        above this tool, as does local inspection law.
+        Arrival and Handover have no sheet in this version; “noted” means that the job’s log has what belongs
+        to it. Values of a vehicle come from the workshop’s own service information, which stands above this
+        tool, as does local inspection law.
       </p>
     </footer>
   )

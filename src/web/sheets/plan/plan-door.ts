@@ -2,4 +2,4 @@ import './plan.css'
 import './plan-lines.css'
 import './plan-print.css'
 
-export { PlanStage } from './plan-stage.tsx'
+export { PlanStage as default } from './plan-stage.tsx'

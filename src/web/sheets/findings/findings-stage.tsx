@@ -1,0 +1,105 @@
+import { type ReactNode, useState } from 'react'
+import { glued } from '../../drawing/glued.ts'
+import { useMatch } from '../../drawing/use-match.ts'
+import { usePrinting } from '../../drawing/use-printing.ts'
+import type { Units } from '../../state/messages.ts'
+import { useFindings } from '../../state/use-findings.ts'
+import type { OpenJob } from '../../state/use-job.ts'
+import { Cautions } from '../angles/cautions.tsx'
+import { Troubles } from '../angles/troubles.tsx'
+import { FindingDrawn } from './finding-drawn.tsx'
+import { FindingGroup } from './finding-group.tsx'
+import { FindingsChecks } from './findings-checks.tsx'
+import { FindingsLists } from './findings-lists.tsx'
+import { FindingsNext } from './findings-next.tsx'
+
+/** The findings of a job: what explains the readings, how surely, what to check next, what to order. */
+export function FindingsStage({
+  job,
+  id,
+  units,
+  head,
+  foot,
+}: {
+  job: OpenJob
+  id: string
+  units: Units
+  head: ReactNode
+  foot: ReactNode
+}) {
+  const findings = useFindings(job, id, units)
+  const { sheet } = findings
+  const [open, setOpen] = useState<string | null>(null)
+  const wide = useMatch('(min-width: 1180px)')
+  const printing = usePrinting()
+  const trouble = job.trouble ?? findings.trouble
+  const all = sheet?.groups.flatMap(({ suspects }) => suspects) ?? []
+  const shown = all.find((one) => one.id === open) ?? all.find(({ ghost }) => ghost !== null) ?? null
+  return (
+    <>
+      <main className="page-sheet" id="sheet" tabIndex={-1}>
+        {head}
+        <p className={`stale${trouble ? '' : ' unseen'}`} role="status" aria-live="polite">
+          {trouble && `${trouble.sentence} ${trouble.remedy}`}
+        </p>
+        {!sheet && !trouble && <p className="page-wait">Weighing what explains the readings …</p>}
+        {sheet && (
+          <div className="findings" aria-busy={findings.working} data-took={Math.round(findings.took)}>
+            <Troubles troubles={sheet.troubles} />
+            <section className="findings-answer" aria-label="The answer" aria-live="polite">
+              <div className="findings-rounds">
+                {sheet.rounds.length === 0 && <p>No angles were read yet: hands and eyes only.</p>}
+                {sheet.rounds.length === 1 && <p>{sheet.rounds[0]!.words}</p>}
+                {sheet.rounds.length > 1 && (
+                  <fieldset className="choice">
+                    <legend>Judged by</legend>
+                    {sheet.rounds.map(({ number, words }) => (
+                      <button
+                        key={number}
+                        type="button"
+                        aria-pressed={number === sheet.round}
+                        onClick={() => findings.choose(number)}
+                      >
+                        {words}
+                      </button>
+                    ))}
+                  </fieldset>
+                )}
+                <p className="findings-judged">
+                  {sheet.rounds.find(({ number }) => number === sheet.round)?.words}
+                </p>
+              </div>
+              <p className={sheet.cannotTell ? 'findings-cannot' : 'findings-said'}>{glued(sheet.answer)}</p>
+            </section>
+            <Cautions cautions={sheet.cautions} title="Before anything is checked" job={`${id} findings`} />
+            <div className="findings-laid">
+              <div className="findings-main">
+                <ol className="findings-groups" aria-label="Findings, likeliest first">
+                  {sheet.groups.map((group) => (
+                    <FindingGroup
+                      key={group.suspects[0]?.id ?? group.sentence}
+                      group={group}
+                      open={open}
+                      onOpen={setOpen}
+                      drawn={(suspect) =>
+                        !wide && !printing ? <FindingDrawn corners={sheet.corners} suspect={suspect} /> : null
+                      }
+                    />
+                  ))}
+                </ol>
+                {sheet.others && <p className="findings-others">{glued(sheet.others)}</p>}
+                <FindingsChecks checks={sheet.checks} id={id} />
+              </div>
+              <aside className="findings-beside" aria-label="Drawing, parts and wear">
+                {shown && wide && !printing && <FindingDrawn corners={sheet.corners} suspect={shown} />}
+                <FindingsLists sheet={sheet} />
+              </aside>
+            </div>
+          </div>
+        )}
+        {foot}
+      </main>
+      {sheet && <FindingsNext sheet={sheet} working={findings.working} id={id} />}
+    </>
+  )
+}

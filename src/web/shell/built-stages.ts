@@ -1,0 +1,10 @@
+import type { Stage } from '../../sheet/index.ts'
+
+/** Stages that this version has a sheet for, with their place in the address. */
+export const built: Partial<Record<Stage, string>> = {
+  Findings: 'findings',
+  Plan: 'plan',
+  Strip: 'strip',
+  Refit: 'refit',
+  Angles: 'angles',
+}

@@ -1,0 +1,6 @@
+import { type ComponentType, lazy } from 'react'
+import { NotLoaded } from './not-loaded.tsx'
+
+/** Another part of the page, loaded when it is opened; where the network does not bring it, it says so. */
+export const later = <P,>(load: () => Promise<{ default: ComponentType<P> }>) =>
+  lazy(() => load().catch(() => ({ default: NotLoaded as ComponentType<P> })))
