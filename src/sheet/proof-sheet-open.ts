@@ -44,7 +44,7 @@ export function proofOpen(parts: Parts, state: JobState): readonly string[] {
   })
   const notRead = [
     ...(after
-      ? angles.flatMap(({ label, limit, after: now }) =>
+      ? [...angles, ...heights].flatMap(({ label, limit, after: now }) =>
           limit && now === null ? [`${label}: not read again.`] : [],
         )
       : []),

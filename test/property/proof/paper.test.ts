@@ -139,6 +139,10 @@ test('PR16 the square code reads back, by another program, as the sign-off and t
     for (let row = Number(y) * scale; row < (Number(y) + 1) * scale; row++)
       for (let column = Number(x) * scale; column < (Number(x) + Number(run)) * scale; column++)
         pixels.fill(0, (row * size * scale + column) * 4, (row * size * scale + column) * 4 + 3)
+  // ISO/IEC 18004, 5.3.8: four clear squares on every side; a corner mark reaches to each of them but one.
+  const rows = [...svg.matchAll(/M(\d+) (\d+)h/g)]
+  for (const at of [1, 2] as const) expect(Math.min(...rows.map((row) => Number(row[at])))).toBe(4)
+  expect(Math.max(...rows.map(([, , y]) => Number(y)))).toBe(size - 5)
   const read = decode(pixels, size * scale, size * scale)
   const signOff = inCausalOrder(proof.entries).at(-1) as SealedEntry
   expect(read?.data).toBe(`axlewright/sign-off/1\njob 7-0412\nid ${signOff.id}\nroot ${root.key}`)

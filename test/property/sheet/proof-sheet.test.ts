@@ -57,6 +57,12 @@ describe('SH41 before and after on one scale', () => {
     expect(after).toBeNull()
     expect(heights.map((row) => [row.before !== null, row.after])).toEqual(Array(4).fill([true, null]))
     expect(open.join(' ')).toContain('not read again after the work')
+    const first = finished.job.entries.findLastIndex(({ kind }) => kind === 'round')
+    const kept = finished.job.entries.filter(({ kind }, i) => i < first || kind !== 'ride height')
+    const once = proofSheetFrom({ ...finished, job: { ...finished.job, entries: kept } })
+    expect(once.after?.purpose).toBe('proving')
+    expect(once.heights.map((row) => row.after)).toEqual(Array(4).fill(null))
+    expect(once.open.filter((text) => /^Ride height.*: not read again/.test(text))).toHaveLength(4)
   })
 })
 
