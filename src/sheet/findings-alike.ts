@@ -23,14 +23,18 @@ export function alikeTo(
 ): readonly RankedSuspect[] {
   const [first] = group
   if (!first || first.suspect.side === null) return []
-  const told = (one: RankedSuspect) => one.speaksFor.reduce((sum, { by }) => sum + by, 0)
-  if (told(first) < explains) return []
+  const told = first.speaksFor.reduce((sum, { by }) => sum + by, 0)
+  if (told < explains) return []
   return all.filter(
     (one) =>
       one.suspect.axle === first.suspect.axle &&
       one.suspect.side === first.suspect.side &&
       one.posterior < first.posterior &&
       !group.some(({ suspect }) => isSame(suspect, one.suspect)) &&
-      told(one) >= nearly * told(first),
+      first.speaksFor.reduce((sum, { reading, by }) => sum + Math.min(by, speaking(one, reading)), 0) >=
+        nearly * told,
   )
 }
+
+const speaking = ({ speaksFor }: RankedSuspect, reading: string): number =>
+  speaksFor.find((one) => one.reading === reading)?.by ?? 0

@@ -63,7 +63,7 @@ function groupLines({ sentence, beliefText, suspects, alike, separate }: Finding
     ...(separate
       ? [
           paragraph(
-            `Tells them apart: ${separate.what.toLowerCase()}, ${separate.where} (${separate.minutes} min). ${separate.hold}`,
+            `Tells them apart: ${lowered(separate.what)}, ${separate.where} (${separate.minutes} min). ${separate.hold}`,
             '    ',
           ),
         ]
@@ -77,3 +77,5 @@ function section(lines: string[], title: string, sentences: readonly string[]): 
 }
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
+
+const lowered = (words: string) => `${words.charAt(0).toLowerCase()}${words.slice(1)}`

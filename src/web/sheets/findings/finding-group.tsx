@@ -30,7 +30,7 @@ export function FindingGroup({
       {separate && (
         <p className="finding-separate">
           <strong>
-            To tell them apart: {separate.what.toLowerCase()}, {separate.where}
+            To tell them apart: {lowered(separate.what)}, {separate.where}
           </strong>{' '}
           ({separate.minutes} min). {glued(separate.hold)}
         </p>
@@ -108,3 +108,5 @@ const Evidence = ({ term, sentences }: { term: string; sentences: readonly strin
     </dd>
   </>
 )
+
+const lowered = (words: string) => `${words.charAt(0).toLowerCase()}${words.slice(1)}`

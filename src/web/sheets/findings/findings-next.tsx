@@ -7,7 +7,7 @@ import { addressOf } from '../../state/use-address.ts'
 export function FindingsNext({ sheet, working, id }: { sheet: FindingsSheet; working: boolean; id: string }) {
   const [first] = sheet.checks
   const words = first
-    ? `Next: ${first.what.toLowerCase()}, ${first.where} (${first.minutes} min).${sheet.cannotTell ? ' Until then nothing is ordered or turned.' : ''}`
+    ? `Next: ${lowered(first.what)}, ${first.where} (${first.minutes} min).${sheet.cannotTell ? ' Until then nothing is ordered or turned.' : ''}`
     : 'No further check would tell much. What is to be done is planned next.'
   return (
     <section className="next" aria-label="What comes next">
@@ -18,3 +18,5 @@ export function FindingsNext({ sheet, working, id }: { sheet: FindingsSheet; wor
     </section>
   )
 }
+
+const lowered = (words: string) => `${words.charAt(0).toLowerCase()}${words.slice(1)}`
