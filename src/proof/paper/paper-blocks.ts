@@ -126,7 +126,7 @@ function boltBlocks(bolts: readonly ProofBolt[], untouched: number): readonly Pa
       kind: 'table',
       heading: 'Bolt book',
       head: ['Joint', 'Asked for', 'Recorded', 'Wrench', 'By hand', 'Second look'],
-      widths: [21, 22, 17, 15, 12, 13],
+      widths: [20, 21, 16, 20, 11, 12],
       rows: bolts.map((bolt) => [
         {
           state: bolt.done ? 'done' : 'open',
