@@ -20,18 +20,16 @@ export const entryOf = (kind: string, data: Data, at = '2026-03-11T10:00:00+01:0
 export function finishedJob(more: readonly Entry[] = []): SheetSources {
   const bus = demoSources('07')
   const found = bus.job.entries.slice(0, 21).filter(({ kind }) => kind !== 'play')
-  const again = found
-    .slice(found.findIndex(({ kind }) => kind === 'round'))
-    .map(({ kind, data }) =>
-      kind === 'round'
-        ? entryOf(kind, { ...data, number: 2, purpose: 'proving' })
-        : kind === 'ride height'
-          ? entryOf(kind, {
-              ...data,
-              readings: [String(data['wheel']).startsWith('front') ? '440 mm' : '447 mm'],
-            })
-          : entryOf(kind, data),
-    )
+  const again = found.slice(found.findIndex(({ kind }) => kind === 'round')).map(({ kind, data }) =>
+    kind === 'round'
+      ? entryOf(kind, { ...data, number: 2, purpose: 'proving' })
+      : kind === 'ride height'
+        ? entryOf(kind, {
+            ...data,
+            readings: [String(data['wheel']).startsWith('front') ? '440 mm' : '447 mm'],
+          })
+        : entryOf(kind, data),
+  )
   const file = demoFile('port-unit-07/port-unit-07.spec.json') as { limits: Record<string, Data> }
   const limits = Object.fromEntries(
     Object.keys(file.limits).map((key) => [key, { low: key.includes('caster') ? '-9°' : '-5°', high: '9°' }]),
