@@ -27,11 +27,9 @@ export function answerOf(
   const both = found.reduce((sum, { posterior }) => sum + posterior, 0)
   if (both >= 0.5 && pairs[0])
     return `One fault alone does not explain what was read; two at once do. Likeliest: ${pairs[0]}`
-  const alike =
-    group.alike.length > 0
-      ? ` Nearly the same would be read with ${group.alike.join('; or ')}: look at ${group.alike.length > 1 ? 'all of them' : 'both'}.`
-      : ''
-  return `One finding stands out, ${group.beliefText}: ${group.sentence}${alike}`
+  if (group.alike.length > 0)
+    return `${group.sentence} But nearly the same would be read with ${group.alike.join('; or ')}. Only how large such faults usually are speaks against that: look at ${group.alike.length > 1 ? 'all of them' : 'both'} before a part is ordered.`
+  return `One finding stands out, ${group.beliefText}: ${group.sentence}`
 }
 
 /** How many share what is left of belief. */

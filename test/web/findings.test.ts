@@ -51,7 +51,7 @@ test('WE46 evidence stands behind a touch or a key, and the ghost of what is cho
   await expect.poll(ghost, patient).not.toBe(before)
   expect(await page.locator('.finding-key').textContent()).toMatch(/drawn \d+ times as far/)
   const dashes = await page
-    .locator('.finding-ghost line')
+    .locator('.finding-ghost path')
     .first()
     .evaluate((one) => getComputedStyle(one).strokeDasharray)
   expect(dashes).not.toBe('none')

@@ -55,7 +55,7 @@ export function FindingDrawn({
                 .map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`)
                 .join('L')}Z`}
             />
-            {ghost.figure.strokes.map((stroke) => {
+            {ghost.figure.strokes.filter(moved(corner)).map((stroke) => {
               const [p, q] = [spot(eye(stroke.from)), spot(eye(stroke.to))]
               return (
                 <line
@@ -78,3 +78,13 @@ export function FindingDrawn({
     </section>
   )
 }
+
+/** Lines that stay where they are need no ghost, m. */
+const still = 0.001
+
+const moved =
+  ({ ride }: SheetCorner) =>
+  (stroke: SheetCorner['ride']['strokes'][number], i: number): boolean =>
+    (['from', 'to'] as const).some((end) =>
+      stroke[end].some((x, k) => Math.abs(x - (ride.strokes[i]?.[end][k] ?? x)) > still),
+    )
