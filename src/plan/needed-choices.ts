@@ -61,7 +61,7 @@ const nearly = 30
 /** After so many partial choices only the cheapest is still sought, and none is told to have nearly won. */
 const many = 40_000
 /** So many are looked at: a search that is not through by then says so. */
-const most = 150_000
+const most = 600_000
 
 function searched(
   assembly: Assembly,

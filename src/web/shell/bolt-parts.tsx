@@ -6,7 +6,7 @@ type Parts = Awaited<ReturnType<typeof load>>
 
 /** The bolt book is another part of the page: it is loaded when it is opened. */
 const part = <P,>(pick: (parts: Parts) => ComponentType<P>) =>
-  later(() => load().then((parts) => ({ default: pick(parts) })))
+  later<P>(async () => ({ default: pick(await load()) }))
 
 /** The bolt book, its next strip, and the screen of one joint. */
 export const boltParts = {

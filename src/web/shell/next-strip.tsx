@@ -6,9 +6,7 @@ import './next-strip.css'
 import { NextWords } from './next-words.tsx'
 
 /** Needed while a round is being read, and loaded then. */
-const RoundStrip = later(() =>
-  import('./round-strip.tsx').then(({ RoundStrip: strip }) => ({ default: strip })),
-)
+const RoundStrip = later(async () => ({ default: (await import('./round-strip.tsx')).RoundStrip }))
 
 /** What comes next: one plain sentence, and one large button when it can be done here. */
 export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {

@@ -22,7 +22,7 @@ export function findingsAnswer(
   try {
     const sheet = findingsOfJob(
       { ...found, job: buildJob(found.job, edits).job },
-      { units: units === 'us' ? usUnits : metricUnits, ...(round === null ? {} : { round }) },
+      { units: units === 'US' ? usUnits : metricUnits, ...(round === null ? {} : { round }) },
     )
     return { turn, sheet, took: performance.now() - start, trouble: null }
   } catch (error) {
