@@ -16,7 +16,7 @@ function axlewright(...words: string[]) {
   return { code: run.status, out: run.stdout, err: run.stderr }
 }
 
-test('CM15 findings says which part, its evidence, the next checks, and ends with 1 on a fault', () => {
+test('CM17 findings says which part, its evidence, the next checks, and ends with 1 on a fault', () => {
   const { code, out, err } = axlewright('findings', bus)
   expect(err).toBe('')
   expect(code).toBe(1)
@@ -27,14 +27,14 @@ test('CM15 findings says which part, its evidence, the next checks, and ends wit
   expect(flat).toContain('Never get under a vehicle that a jack alone carries')
 })
 
-test('CM15 another round is judged; where no part need be at fault it ends with 0', () => {
+test('CM17 another round is judged; where no part need be at fault it ends with 0', () => {
   const { code, out } = axlewright('findings', bus, '--round', '2')
   expect(out).toContain('Judged: Round 2, provisional')
   expect(out).toContain('No part need be at fault')
   expect(code).toBe(0)
 })
 
-test('CM15 a round that is not there is told with those that are', () => {
+test('CM17 a round that is not there is told with those that are', () => {
   const { code, err, out } = axlewright('findings', bus, '--round', '7')
   expect(code).toBe(2)
   expect(out).toBe('')
@@ -43,7 +43,7 @@ test('CM15 a round that is not there is told with those that are', () => {
 })
 
 // The tipper's demo: a cracked spring, a worn kingpin, a beam a little bent (scripts/examples/unit-03.mjs).
-test('CM15 the tipper: the spring that the demo was made with stands in every explanation, kingpin and beam among the others', () => {
+test('CM17 the tipper: the spring that the demo was made with stands in every explanation, kingpin and beam among the others', () => {
   const { out } = axlewright('findings', tipper, '--json')
   const sheet = JSON.parse(out)
   expect(sheet.answer).toMatch(/two at once do/)
