@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import { nameText, typedClock, typedLength, typedPressure, words } from '../corner/index.ts'
 import { arrivalData } from './arrival-schema.ts'
+import { filesData } from './files-schema.ts'
 import { handoverData } from './handover-schema.ts'
 import { holdingData } from './holding-schema.ts'
 import { measuredData } from './measured-schema.ts'
@@ -96,6 +97,7 @@ export const entryData = {
   ...holdingData,
   ...tighteningData,
   ...handoverData,
+  ...filesData,
   correction,
 } as const
 

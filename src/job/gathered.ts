@@ -35,6 +35,7 @@ export const gathered = {
   'came back': 'cameBack',
   'caution acknowledged': 'cautions',
   note: 'notes',
+  'works with': 'worksWith',
   'taken back': 'takenBack',
   'signed off': 'signedOff',
 } as const
