@@ -54,7 +54,25 @@ module.exports = {
       comment:
         'Import another room by its index.ts only. If the thing is not at the door, put it there or keep it inside.',
       from: { path: '^src/([^/]+)/' },
-      to: { path: '^src/[^/]+/', pathNot: ['^src/$1/', '^src/[^/]+/index\\.ts$'] },
+      to: {
+        path: '^src/[^/]+/',
+        pathNot: ['^src/$1/', '^src/[^/]+/index\\.ts$', '^src/store/browser/index\\.ts$'],
+      },
+    },
+    {
+      name: 'store-has-two-doors',
+      severity: 'error',
+      comment:
+        'store/index.ts is of files and needs Node; what runs in a browser comes by store/browser/index.ts, to which nothing of Node leads.',
+      from: { path: '^src/web/' },
+      to: { path: '^src/store/index\\.ts$' },
+    },
+    {
+      name: 'browser-without-node',
+      severity: 'error',
+      comment: 'What runs in a browser leads to no Node module, by no way round.',
+      from: { path: '^src/store/browser/' },
+      to: { path: '^(node:)?(fs|os|path|url|util|crypto|process|timers|stream)(/|$)', reachable: true },
     },
     {
       name: 'no-circles',

@@ -1,27 +1,17 @@
 import { closeSync, fstatSync, fsyncSync, ftruncateSync, openSync, readSync, statSync } from 'node:fs'
-import type { SealedEntry } from '../job/index.ts'
 import { appendSynced } from './append-synced.ts'
 import { fileTrouble } from './file-trouble.ts'
-import type { SpoiltLine } from './log-store.ts'
-import { type LogPiece, readLog } from './read-log.ts'
+import { type LogSoFar, logSoFar } from './log-so-far.ts'
+import { readLog } from './read-log.ts'
 import { refused } from './refused.ts'
 
 /** No log comes near it, bytes. @source own choice */
 const most = 256 * 1024 * 1024
 
 /** A log's file as far as it was read; what is appended later is read alone. @source definition */
-export interface LogFile {
+export interface LogFile extends LogSoFar {
   readonly ino: number
   readonly size: number
-  /** Bytes and number of its whole lines, and what they hold. */
-  readonly whole: number
-  readonly lines: number
-  readonly entries: readonly SealedEntry[]
-  readonly ids: ReadonlySet<string>
-  readonly spoilt: readonly SpoiltLine[]
-  readonly tail: LogPiece['tail']
-  /** A last entry that lacks only the end of its line. */
-  readonly last: SealedEntry | null
 }
 
 /**
@@ -46,7 +36,7 @@ export function logFile(path: string, before: LogFile | null): LogFile {
       const { ino, size } = fstatSync(file)
       const base = before && before.ino === ino && before.whole <= size ? before : null
       const bytes = bytesFrom(file, base?.whole ?? 0, size)
-      return { ino, size, ...together(base, readLog(bytes, base?.lines)) }
+      return { ino, size, ...logSoFar(base, readLog(bytes, base?.lines)) }
     } finally {
       closeSync(file)
     }
@@ -61,33 +51,6 @@ function bytesFrom(file: number, from: number, size: number): Uint8Array {
   for (let got = -1; at < bytes.length && got !== 0; at += got)
     got = readSync(file, bytes, at, bytes.length - at, from + at)
   return bytes.subarray(0, at)
-}
-
-function together(base: LogFile | null, piece: LogPiece): Omit<LogFile, 'ino' | 'size'> {
-  const isOpen = piece.tail === 'lacks its end'
-  const settled = isOpen ? piece.entries.slice(0, -1) : piece.entries
-  const entries = [...(base?.entries ?? [])]
-  const ids = new Set(base?.ids)
-  const spoilt = [...(base?.spoilt ?? []), ...piece.spoilt]
-  for (const { line, entry } of settled) {
-    const first = entries[0] ?? entry
-    if (ids.has(entry.id)) spoilt.push({ line, sentence: 'It stands here a second time.' })
-    else if (entry.workshop !== first.workshop || entry.job !== first.job)
-      spoilt.push({ line, sentence: 'It belongs to another job, or to another workshop.' })
-    else {
-      ids.add(entry.id)
-      entries.push(entry)
-    }
-  }
-  return {
-    whole: (base?.whole ?? 0) + piece.whole,
-    lines: (base?.lines ?? 0) + piece.lines,
-    entries,
-    ids,
-    spoilt: spoilt.sort((a, b) => a.line - b.line),
-    tail: piece.tail,
-    last: isOpen ? piece.entries.at(-1)!.entry : null,
-  }
 }
 
 /**

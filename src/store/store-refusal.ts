@@ -11,3 +11,4 @@ export type StoreRefusal =
   | 'read-only'
   | 'unreadable'
   | 'there-already'
+  | 'newer'

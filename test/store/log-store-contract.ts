@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { inCausalOrder, type SealedEntry } from '../../src/job/index.ts'
 import { canonicalText, digestOf, hashOf } from '../../src/proof/index.ts'
 import { Refusal } from '../../src/quantity/index.ts'
-import type { LogStore } from '../../src/store/index.ts'
+import type { LogStore } from '../../src/store/log-store.ts'
 import { noted, whose } from './sealed-log.ts'
 
 /** A place of its own; each call of `open` is somebody else who opens it. */
@@ -26,10 +26,17 @@ export async function refusal(call: () => Promise<unknown>): Promise<string | nu
 
 const ids = (entries: readonly SealedEntry[]) => entries.map(({ id }) => id)
 
-/** What every store must hold, run with real places. */
-export function keepsItsContract(name: string, place: () => Place): void {
-  describe(`${name} keeps its contract`, () => {
-    test('ST1 what was acknowledged is read again, to the letter', async () => {
+/** A law that every store keeps. */
+interface ContractCase {
+  readonly name: string
+  readonly holds: (place: () => Place) => Promise<void>
+}
+
+/** What every store must hold; it runs in Node, and in a browser. */
+export const contractCases: readonly ContractCase[] = [
+  {
+    name: 'ST1 what was acknowledged is read again, to the letter',
+    holds: async (place) => {
       const { open } = place()
       expect(await open().jobs()).toEqual([])
       expect(await refusal(() => open().job(whose.job).read())).toBe('no-job')
@@ -42,9 +49,12 @@ export function keepsItsContract(name: string, place: () => Place): void {
       expect(read).toMatchObject({ whose, spoilt: [], told: [] })
       expect(read.entries.map(canonicalText)).toEqual(log.map(canonicalText))
       expect(await open().jobs()).toEqual([whose.job])
-    })
+    },
+  },
 
-    test('ST1 jobs of any name stand beside each other', async () => {
+  {
+    name: 'ST1 jobs of any name stand beside each other',
+    holds: async (place) => {
       const { open } = place()
       const names = ['7-0412', 'a/b', '..', 'CON.', 'Ä ü', '%2F', '*']
       for (const job of names) {
@@ -55,9 +65,12 @@ export function keepsItsContract(name: string, place: () => Place): void {
       }
       expect(await open().jobs()).toEqual([...names].sort())
       for (const job of names) expect((await open().job(job).read()).entries).toHaveLength(1)
-    })
+    },
+  },
 
-    test('ST2 any pieces, in any order that the log allows, any number of times, give one log', async () => {
+  {
+    name: 'ST2 any pieces, in any order that the log allows, any number of times, give one log',
+    holds: async (place) => {
       const trunk = await noted([], ['a', 'b'])
       const left = await noted(trunk, ['c', 'd', 'e'])
       const right = await noted(trunk, ['f', 'g'], { device: 2 })
@@ -82,9 +95,12 @@ export function keepsItsContract(name: string, place: () => Place): void {
         ),
         { numRuns: 40, seed: 20261125 },
       )
-    })
+    },
+  },
 
-    test('ST3 changes at once are made one after the other', async () => {
+  {
+    name: 'ST3 changes at once are made one after the other',
+    holds: async (place) => {
       const { open } = place()
       const [one, two] = [open(), open()]
       await Promise.all(
@@ -96,9 +112,12 @@ export function keepsItsContract(name: string, place: () => Place): void {
       // Each was sealed after the one before it: one chain, counted without a gap.
       expect(entries.map(({ seq }) => seq)).toEqual(Array.from({ length: 20 }, (_, i) => i + 1))
       expect(entries.slice(1).map(({ after }) => after)).toEqual(entries.slice(0, -1).map(({ id }) => [id]))
-    })
+    },
+  },
 
-    test('ST4 what cannot be kept is refused with all that came with it', async () => {
+  {
+    name: 'ST4 what cannot be kept is refused with all that came with it',
+    holds: async (place) => {
       const { open } = place()
       const log = await noted([], ['a', 'b', 'c'])
       const append = (entries: readonly unknown[]) =>
@@ -125,9 +144,12 @@ export function keepsItsContract(name: string, place: () => Place): void {
       expect((await open().job(whose.job).read()).entries).toHaveLength(1)
       await append([second, third])
       expect((await open().job(whose.job).read()).entries).toEqual(log)
-    })
+    },
+  },
 
-    test('ST4 a change that fails changes nothing, and does not stand in the way', async () => {
+  {
+    name: 'ST4 a change that fails changes nothing, and does not stand in the way',
+    holds: async (place) => {
       const { open } = place()
       const job = open().job(whose.job)
       const fails = job.change(whose, () => Promise.reject(new Error('no ink')))
@@ -135,9 +157,12 @@ export function keepsItsContract(name: string, place: () => Place): void {
       expect(await open().jobs()).toEqual([])
       await job.change(whose, (known) => noted(known, ['a']))
       expect((await job.read()).entries).toHaveLength(1)
-    })
+    },
+  },
 
-    test('ST5 pinned files and bytes beside come back as they were given', async () => {
+  {
+    name: 'ST5 pinned files and bytes beside come back as they were given',
+    holds: async (place) => {
       const { open } = place()
       const log = await noted([], ['a'])
       await open()
@@ -153,6 +178,13 @@ export function keepsItsContract(name: string, place: () => Place): void {
       expect(Array.from((await open().job(whose.job).beside(hashOf(bytes)))!)).toEqual(Array.from(bytes))
       expect(await open().job(whose.job).beside('0'.repeat(64))).toBe(null)
       expect((await open().job(whose.job).read()).entries).toEqual(log)
-    })
+    },
+  },
+]
+
+/** The contract as tests, run with real places. */
+export function keepsItsContract(name: string, place: () => Place): void {
+  describe(`${name} keeps its contract`, () => {
+    for (const { name: law, holds } of contractCases) test(law, () => holds(place))
   })
 }
