@@ -131,7 +131,7 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
     .map((name) => saidName(name))
   return {
     title: sheetTitle(sources, state, round),
-    stages: stagesOf(state),
+    stages: stagesOf(sources.job.entries, state),
     threshold,
     heights: standing.rows,
     readings,
