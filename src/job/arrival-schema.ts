@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import { nameText, typedDistance, typedLength, typedPressure, words } from '../corner/index.ts'
+import { personalText } from './personal-schema.ts'
 import { hand } from './refers-schema.ts'
 import { wheelNames } from './wheel-name.ts'
 
@@ -8,7 +9,7 @@ const wheel = z.enum(wheelNames)
 const consent = z.strictObject({
   to: words,
   limit: words.optional().describe('Money or hours, as they said it.'),
-  by: words.describe('Owner, driver, fleet office: a role, no full name.'),
+  by: personalText('Owner, driver, fleet office: a role, no full name.'),
   how: z.enum(['in person', 'by telephone', 'in writing']),
 })
 
@@ -21,7 +22,11 @@ const depth = typedLength.optional()
  */
 export const arrivalData = {
   arrival: z.strictObject({
-    vin: words.optional().describe('As read; a check digit that does not agree is a hint, no fault.'),
+    vin: personalText('As read; a check digit that does not agree is a hint, no fault.').optional(),
+    plate: personalText('Registration plate, as read.').optional(),
+    owner: personalText('Whose vehicle it is.').optional(),
+    driver: personalText('Who brought it, or drives it.').optional(),
+    phone: personalText('Where to call.').optional(),
     mileage: typedDistance.optional(),
     asked: words.describe('What the owner asked for.'),
     consent: consent.optional(),

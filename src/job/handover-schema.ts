@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import { moment, nameText, typedDistance, words } from '../corner/index.ts'
+import { personalText } from './personal-schema.ts'
 import { digest, earlierEntry, hand } from './refers-schema.ts'
 import { wheelNames } from './wheel-name.ts'
 
@@ -25,7 +26,7 @@ export const handoverData = {
     part: nameText.optional(),
     wheels,
     answer: z.enum(['asked', 'yes', 'no']),
-    by: words.optional().describe('Who answered: a role, no full name.'),
+    by: personalText('Who answered: a role, no full name.').optional(),
     how: z.enum(['in person', 'by telephone', 'in writing']).optional(),
     risk: words.optional().describe('What was said of leaving it undone.'),
   }),
@@ -54,7 +55,7 @@ export const handoverData = {
   }),
   'not road-ready': z.strictObject({
     reason: words,
-    told: words.describe('Who was told: a role, no full name.'),
+    told: personalText('Who was told: a role, no full name.'),
     keys: words.optional().describe('Where the keys are.'),
     made: z.enum(['safe to stand', 'safe to roll']).optional(),
     hand,

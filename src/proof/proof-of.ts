@@ -1,4 +1,4 @@
-import { type Entry, inCausalOrder, isSealed, type SealedEntry } from '../job/index.ts'
+import { type Entry, inCausalOrder, isSealed, type PrivateValue, type SealedEntry } from '../job/index.ts'
 import { Refusal } from '../quantity/index.ts'
 import { digestOf } from './digest-of.ts'
 import type { Proof, Snapshot } from './proof.ts'
@@ -18,6 +18,7 @@ export function proofOf({
   files,
   root,
   workshopLog,
+  values = [],
 }: {
   readonly workshop: string
   readonly job: string
@@ -25,6 +26,8 @@ export function proofOf({
   readonly files: readonly { readonly what: Snapshot['what']; readonly file: unknown }[]
   readonly root: string | null
   readonly workshopLog: readonly SealedEntry[]
+  /** Personal values that lie beside the log. */
+  readonly values?: readonly PrivateValue[]
 }): Proof {
   const ordered = inCausalOrder(entries)
   if (!ordered.every(isSealed))
@@ -38,6 +41,9 @@ export function proofOf({
   return {
     head: { format: 1, kind: 'proof', workshop, job, root },
     entries: ordered,
+    ...(values.length > 0
+      ? { private: values.toSorted((a, b) => (a.commitment < b.commitment ? -1 : 1)) }
+      : {}),
     snapshots: files.map(({ what, file }) => ({ what, digest: digestOf(what, file), file })),
     workshop: inCausalOrder(workshopLog) as readonly SealedEntry[],
   }

@@ -48,6 +48,13 @@ export const snapshotShape = z.strictObject({
 })
 
 /**
+ * A personal value beside a log.
+ *
+ * @source own derivation: docs/methods/record.md
+ */
+export const privateShape = z.strictObject({ commitment: hex(64), salt: hex(64), value: z.string() })
+
+/**
  * What a sign-off pins; a later version may say more.
  *
  * @source own derivation: docs/methods/record.md

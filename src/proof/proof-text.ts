@@ -8,8 +8,15 @@ import type { Proof } from './proof.ts'
  * @throws {Refusal} `not-json`
  * @source own derivation: docs/methods/record.md
  */
-export function proofText({ head, entries, snapshots, workshop }: Proof): string {
+export function proofText({ head, entries, private: values = [], snapshots, workshop }: Proof): string {
   const list = (name: string, items: readonly unknown[]) =>
     `"${name}":[\n${items.map(canonicalText).join(',\n')}${items.length > 0 ? '\n' : ''}]`
-  return `{${list('entries', entries)},\n"head":${canonicalText(head)},\n${list('snapshots', snapshots)},\n${list('workshop', workshop)}}\n`
+  const parts = [
+    list('entries', entries),
+    `"head":${canonicalText(head)}`,
+    ...(values.length > 0 ? [list('private', values)] : []),
+    list('snapshots', snapshots),
+    list('workshop', workshop),
+  ]
+  return `{${parts.join(',\n')}}\n`
 }

@@ -48,6 +48,8 @@ export interface ProofVerdict {
   /** Whether that is the root that was asked for; null where nobody said which to trust. */
   readonly rootTrusted: boolean | null
   readonly signOffs: readonly SignOffVerdict[]
+  /** Personal values that its entries name: how many are with it, and how many were erased. */
+  readonly personal: { readonly there: number; readonly erased: number }
   /** Entries whose clock cannot be right. */
   readonly backDated: readonly number[]
 }

@@ -1,4 +1,4 @@
-import type { SealedEntry } from '../job/index.ts'
+import type { PrivateValue, SealedEntry } from '../job/index.ts'
 
 /** A file that a log pins, as plain JSON. @source definition */
 export interface Snapshot {
@@ -25,6 +25,8 @@ export interface Proof {
   /** In causal order. */
   readonly entries: readonly SealedEntry[]
   readonly snapshots: readonly Snapshot[]
+  /** Personal values that stand in the log as tokens, by commitment; what was erased is not there any more. */
+  readonly private?: readonly PrivateValue[]
   /** The workshop's own log. */
   readonly workshop: readonly SealedEntry[]
 }

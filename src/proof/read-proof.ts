@@ -1,11 +1,11 @@
 import type * as z from 'zod'
 import { canonicalText } from './canonical-text.ts'
 import type { Proof } from './proof.ts'
-import { proofHead, sealedShape, snapshotShape } from './proof-shape-schema.ts'
+import { privateShape, proofHead, sealedShape, snapshotShape } from './proof-shape-schema.ts'
 import { proofText } from './proof-text.ts'
 
 /** A list of a proof. @source definition */
-export type ProofList = 'entries' | 'snapshots' | 'workshop'
+export type ProofList = 'entries' | 'private' | 'snapshots' | 'workshop'
 
 /** Where a proof file is not as it was written. @source definition */
 interface SpoiltPlace {
@@ -26,6 +26,7 @@ export interface ReadProof {
 
 const opens: Readonly<Record<string, ProofList>> = {
   '{"entries":[': 'entries',
+  '"private":[': 'private',
   '"snapshots":[': 'snapshots',
   '"workshop":[': 'workshop',
 }
@@ -33,6 +34,7 @@ const closes: readonly string[] = ['],', ']}']
 const shapes: Readonly<Record<ProofList, z.ZodType>> = {
   entries: sealedShape,
   workshop: sealedShape,
+  private: privateShape,
   snapshots: snapshotShape,
 }
 /** Shorter than this no entry and no snapshot can be: the line was one of the frame. */
@@ -46,7 +48,7 @@ const shortest = 60
  */
 export function readProof(bytes: Uint8Array): ReadProof {
   const spoilt: SpoiltPlace[] = []
-  const lists: Record<ProofList, unknown[]> = { entries: [], snapshots: [], workshop: [] }
+  const lists: Record<ProofList, unknown[]> = { entries: [], private: [], snapshots: [], workshop: [] }
   let head: unknown
   let list: ProofList | null = null
   const lines = linesOf(bytes)
@@ -69,7 +71,8 @@ export function readProof(bytes: Uint8Array): ReadProof {
   }
   if (head === undefined) framed('The head is missing.')
   if (spoilt.length > 0) return { proof: null, spoilt }
-  const proof = { head, ...lists } as unknown as Proof
+  const { private: values, ...others } = lists
+  const proof = { head, ...others, ...(values.length > 0 ? { private: values } : {}) } as unknown as Proof
   if (proofText(proof) === lines.join('\n')) return { proof, spoilt }
   return {
     proof: null,

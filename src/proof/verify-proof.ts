@@ -2,6 +2,7 @@ import { coverageOf, foldJob, foldVersion, type SealedEntry } from '../job/index
 import { backDated } from './back-dated.ts'
 import { digestOf } from './digest-of.ts'
 import { fingerprint } from './fingerprint.ts'
+import { personalVerdict } from './personal-verdict.ts'
 import type { Proof } from './proof.ts'
 import { signedShape } from './proof-shape-schema.ts'
 import type { ProofVerdict, SignerVerdict, SignOffVerdict } from './proof-verdict.ts'
@@ -61,6 +62,7 @@ export async function verdictOf(
           },
         ],
   )
+  const personal = personalVerdict(entries, proof.private ?? [])
   const rootless =
     head.root === null || workshop[0]?.device === head.root
       ? []
@@ -76,6 +78,11 @@ export async function verdictOf(
     ...inLog.map(({ entry, sentence }) => ({ where: whereOf('entries', entry), entry, sentence })),
     ...inWorkshop.map(({ entry, sentence }) => ({
       where: whereOf('workshop', entry),
+      entry: null,
+      sentence,
+    })),
+    ...personal.broken.map(({ value, sentence }) => ({
+      where: whereOf('private', value),
       entry: null,
       sentence,
     })),
@@ -95,6 +102,7 @@ export async function verdictOf(
     root,
     rootTrusted,
     signOffs: signOffsOf(proof, (at) => inLog.some(({ entry }) => entry === at)),
+    personal: { there: personal.there, erased: personal.erased },
     backDated: backDated(entries),
   }
 }
@@ -109,14 +117,19 @@ const nothing: ProofVerdict = {
   root: null,
   rootTrusted: null,
   signOffs: [],
+  personal: { there: 0, erased: 0 },
   backDated: [],
 }
 
 const whereOf = (list: ProofList | null, at: number): string =>
   list === null
     ? 'the file around the entries'
-    : { entries: 'entry', snapshots: 'pinned file', workshop: 'entry of the workshop’s log' }[list] +
-      ` ${at + 1}`
+    : {
+        entries: 'entry',
+        private: 'personal value',
+        snapshots: 'pinned file',
+        workshop: 'entry of the workshop’s log',
+      }[list] + ` ${at + 1}`
 
 const isRoot = (root: string | null, trusted: string): boolean => {
   const said = trusted.toLowerCase().replace(/\s+/g, '')
