@@ -1,10 +1,11 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { readdirSync, readFileSync, unlinkSync } from 'node:fs'
 import { join } from 'node:path'
 import { digestOf, hashOf, type Snapshot } from '../proof/index.ts'
 import { fileTrouble } from './file-trouble.ts'
 import type { KeptJob } from './log-store.ts'
 import { makeFolder } from './make-folder.ts'
 import { refused } from './refused.ts'
+import { syncFolder } from './sync-folder.ts'
 import { writeWhole } from './write-whole.ts'
 
 /**
@@ -12,7 +13,9 @@ import { writeWhole } from './write-whole.ts'
  *
  * @source own derivation: docs/methods/record.md
  */
-export function besideLog(folder: string): Pick<KeptJob, 'pin' | 'pinned' | 'keep' | 'kept' | 'beside'> {
+export function besideLog(
+  folder: string,
+): Pick<KeptJob, 'pin' | 'pinned' | 'keep' | 'kept' | 'beside' | 'forget'> {
   const [pins, others] = [join(folder, 'pinned'), join(folder, 'beside')]
   return {
     pin: async ({ what, file }: Snapshot) => {
@@ -43,6 +46,16 @@ export function besideLog(folder: string): Pick<KeptJob, 'pin' | 'pinned' | 'kee
           'Bring it in again from another copy of the job.',
         )
       return bytes
+    },
+    forget: async (hash) => {
+      if (!namesIn(others).includes(hash)) return false
+      try {
+        unlinkSync(join(others, hash))
+        syncFolder(others)
+      } catch (error) {
+        throw fileTrouble(join(others, hash), error)
+      }
+      return true
     },
   }
 }

@@ -60,6 +60,8 @@ export interface KeptJob {
   readonly kept: () => Promise<readonly string[]>
   /** Null where nothing is kept under it. @throws {Refusal} `spoilt` where they are other bytes by now */
   readonly beside: (hash: string) => Promise<Uint8Array | null>
+  /** Erases what is kept under it, and answers only when that is on disk; false where nothing was. */
+  readonly forget: (hash: string) => Promise<boolean>
 }
 
 /**

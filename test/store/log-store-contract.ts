@@ -180,6 +180,25 @@ export const contractCases: readonly ContractCase[] = [
       expect((await open().job(whose.job).read()).entries).toEqual(log)
     },
   },
+
+  {
+    name: 'ST22 what is erased beside a log is gone for whoever opens the place next, and nothing else is',
+    holds: async (place) => {
+      const { open } = place()
+      const log = await noted([], ['a'])
+      await open()
+        .job(whose.job)
+        .change(whose, () => log)
+      const [one, other] = [Uint8Array.of(1, 2), Uint8Array.of(3)]
+      for (const bytes of [one, other]) await open().job(whose.job).keep(bytes)
+      expect(await open().job(whose.job).forget(hashOf(one))).toBe(true)
+      expect(await open().job(whose.job).forget(hashOf(one))).toBe(false)
+      expect(await open().job('7-0999').forget(hashOf(other))).toBe(false)
+      expect(await open().job(whose.job).beside(hashOf(one))).toBe(null)
+      expect(await open().job(whose.job).kept()).toEqual([hashOf(other)])
+      expect((await open().job(whose.job).read()).entries).toEqual(log)
+    },
+  },
 ]
 
 /** The contract as tests, run with real places. */

@@ -11,7 +11,7 @@ import type { Database } from './database.ts'
 export function besideInBrowser(
   database: Database,
   job: string,
-): Pick<KeptJob, 'pin' | 'pinned' | 'keep' | 'kept' | 'beside'> {
+): Pick<KeptJob, 'pin' | 'pinned' | 'keep' | 'kept' | 'beside' | 'forget'> {
   const mine = IDBKeyRange.bound([job], [job, []])
   const put = (store: 'pinned' | 'beside', name: string, value: string | Uint8Array<ArrayBuffer>) =>
     database.use(async (opened) => {
@@ -48,6 +48,13 @@ export function besideInBrowser(
         )
       return bytes ?? null
     },
+    forget: (hash) =>
+      database.use(async (opened) => {
+        const tx = opened.transaction('beside', 'readwrite', { durability: 'strict' })
+        const wasThere = (await tx.store.count([job, hash])) > 0
+        await Promise.all([tx.store.delete([job, hash]), tx.done])
+        return wasThere
+      }),
   }
 }
 
