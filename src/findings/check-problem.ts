@@ -3,15 +3,16 @@ import { Refusal } from '../quantity/index.ts'
 import type { FindingsProblem } from './findings-problem.ts'
 
 /** Why the findings say no. @source definition */
-export type FindingsRefusal = 'not-finite' | 'repeated-axle'
+export type FindingsRefusal = 'not-finite' | 'not-positive' | 'repeated-axle'
 
 /**
  * Makes sure that there is something to compute with.
  *
- * @throws {Refusal} `not-finite` for a number that is none; `repeated-axle` for two axles at one end
+ * @throws {Refusal} `not-finite` for a number that is none; `repeated-axle` for two axles at one end;
+ *   `not-positive` for spreads that are none
  * @source definition
  */
-export function checkProblem(problem: FindingsProblem): void {
+export function checkProblem(problem: FindingsProblem, spreads = 1): void {
   const { axles, readings, heights, turns, setBack, play, treads } = problem
   if (new Set(axles.map(({ end }) => end)).size < axles.length)
     throw new Refusal<FindingsRefusal>({
@@ -20,6 +21,14 @@ export function checkProblem(problem: FindingsProblem): void {
       given: axles.map(({ end }) => end).join(', '),
       sentence: 'Two axles are given for one end of the vehicle.',
       remedy: 'Give one front and one rear axle at most.',
+    })
+  if (!(spreads > 0) || !Number.isFinite(spreads))
+    throw new Refusal<FindingsRefusal>({
+      code: 'not-positive',
+      at: 'spreads',
+      given: String(spreads),
+      sentence: `Spreads cannot be taken ${spreads} times over.`,
+      remedy: 'Give a number above nothing; 1 takes them as they are believed.',
     })
   const all: readonly (readonly [string, Measured | null | undefined])[] = [
     ...Object.entries(readings),

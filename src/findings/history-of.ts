@@ -20,6 +20,8 @@ export interface HistoryTask {
   readonly now: VehicleModel
   /** The vehicle at its design heights. */
   readonly sound: VehicleModel
+  /** Every spread that is believed is taken so many times over; 1 is what is believed. */
+  readonly spreads: number
 }
 
 /**
@@ -28,7 +30,7 @@ export interface HistoryTask {
  *
  * @source own derivation: docs/methods/findings.md
  */
-export function historyOf(story: Story, { rows, knobs, now, sound }: HistoryTask): History {
+export function historyOf(story: Story, { rows, knobs, now, sound, spreads }: HistoryTask): History {
   const { read, limits, noise } = rows
   const waysOf = knobs.map((knob): VehicleWay => ({ axles: { [knob.end]: knob.way } }))
   const soundRates = waysOf.map((way) => sound.rate(way))
@@ -57,7 +59,8 @@ export function historyOf(story: Story, { rows, knobs, now, sound }: HistoryTask
   for (let i = 0; i < n; i++) residual[i]! -= expected[i]!
   const scatter: Scatter[] = []
   const put = (drawn: Numbers, set: Numbers, present: Float64Array): void => {
-    scatter.push({ rows: stack(drawn, set, present), present })
+    const own = scaled(present, spreads)
+    scatter.push({ rows: scaled(stack(drawn, set, present), spreads), present: own })
   }
   now.ofModel.forEach((column, k) => {
     put(sound.ofModel[k]!, past.ofModel[k]!, column)
@@ -88,10 +91,14 @@ export function historyOf(story: Story, { rows, knobs, now, sound }: HistoryTask
       return sleeve ? sum + (times(row, soundRates[k]!) * half) ** 2 / 2 : sum
     }, 0)
   const own = [
-    ...limits.map(({ design }) => design ** 2),
-    ...setRows.map((row) => row.set ** 2 + missed(row)),
+    ...limits.map(({ design }) => (spreads * design) ** 2),
+    ...setRows.map((row) => spreads ** 2 * (row.set ** 2 + missed(row))),
   ]
-  const { triangle, white } = whitening({ own, noise, scatter })
+  const { triangle, white } = whitening({
+    own,
+    noise: noise.map((line) => line.map((x) => x * spreads ** 2)),
+    scatter,
+  })
   const knobColumns = free.map(white)
   const residualWhite = white(residual)
   const low = Float64Array.from(unseen, (knob) => knob.low / knob.half)

@@ -15,6 +15,11 @@ import { type Weighed, weighed } from './weighed.ts'
 export interface FindingsOptions {
   /** The workshop's own frequencies in place of the table's. */
   readonly frequencies?: OwnFrequencies
+  /**
+   * Every spread that is believed (reading errors, points, making, springs, marks, what limits say) is taken so many
+   * times over. 1 is what is believed; anything else shows what too much or too little trust in readings does.
+   */
+  readonly spreads?: number
 }
 
 /** Groups are farther apart than this, and a fault is visible from here on, in standard deviations. @source own choice */
@@ -28,12 +33,12 @@ const standsOut = { sound: 0.4, fault: 0.75 } as const
  * Which part explains what was read: every suspect of the vehicle with its share of belief, in groups that these
  * readings cannot tell apart.
  *
- * @throws {Refusal} `not-finite`; `repeated-axle`; `setting-out-of-range`; `no-such-point`; what the linkage says where
+ * @throws {Refusal} `not-finite`; `not-positive`; `repeated-axle`; `setting-out-of-range`; `no-such-point`; what the linkage says where
  *   an axle cannot stand as it was read
  * @source own derivation: docs/methods/findings.md
  */
 export function rankSuspects(problem: FindingsProblem, options: FindingsOptions = {}): Findings {
-  const all = weighed(problem, options.frequencies)
+  const all = weighed(problem, options)
   const { hypotheses, beliefs, explains } = all
   const places = predictionsOf(all.histories.find(({ story }) => story === 'anywhere')!, hypotheses)
   const distance = (a: number, b: number): number =>

@@ -51,8 +51,14 @@ const lateStories: StoryWeights = {
  * @throws {Refusal} what the linkage says where an axle cannot stand as it was read; `setting-out-of-range`; `no-such-point`
  * @source own derivation: docs/methods/findings.md
  */
-export function weighed(problem: FindingsProblem, frequencies: OwnFrequencies = {}): Weighed {
-  checkProblem(problem)
+export function weighed(
+  problem: FindingsProblem,
+  {
+    frequencies = {},
+    spreads = 1,
+  }: { readonly frequencies?: OwnFrequencies; readonly spreads?: number } = {},
+): Weighed {
+  checkProblem(problem, spreads)
   const knobs = problem.axles.flatMap(knobsOf)
   const plays = problem.play.map(({ wheel, joint }) => playName(wheel, joint))
   const travelOf = (height: (wheel: ExaminedWheel) => number) =>
@@ -65,7 +71,7 @@ export function weighed(problem: FindingsProblem, frequencies: OwnFrequencies = 
   const design = vehicleModel(problem.axles, knobs, { travel: travelOf(() => 0), turns: false, plays })
   const rows = evidenceRows(problem, now.numbers)
   const histories = (['set before', 'set after', 'anywhere'] as const).map((story) =>
-    historyOf(story, { rows, knobs, now, sound: design }),
+    historyOf(story, { rows, knobs, now, sound: design, spreads }),
   )
   const families = familiesOf(problem, knobs)
   const hand = [outOfAdjustment, ...families.map(({ suspect }) => suspect)].map(

@@ -367,6 +367,8 @@ describe('the ranking', () => {
     refuses('not-finite', () =>
       rankSuspects({ ...problem, readings: { 'front left camber': normal(0.001, 'one', Number.NaN) } }),
     )
+    refuses('not-positive', () => rankSuspects(problem, { spreads: 0 }))
+    refuses('not-positive', () => rankSuspects(problem, { spreads: Number.POSITIVE_INFINITY }))
     refuses('repeated-axle', () =>
       rankSuspects({ ...problem, axles: [problem.axles[0]!, problem.axles[0]!] }),
     )
