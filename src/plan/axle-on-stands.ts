@@ -1,4 +1,5 @@
 import type { Action } from './action.ts'
+import { agrees } from './agrees.ts'
 import type { AxleName, HoldNode } from './assembly.ts'
 import { cautionWords as say } from './caution-words.ts'
 import { dropLinkNeeds } from './drop-link-needs.ts'
@@ -20,13 +21,14 @@ export function axleOnStands(
 ): { readonly on: () => Action; readonly off: () => Action } {
   const energies = (value: string) => Object.fromEntries(holds.map(({ id }) => [keys.energy(id), value]))
   const names = holds.map(({ called }) => called).join(' and ')
+  const hang = holds.length > 1 ? 'hang' : agrees(names, 'hangs', 'hang')
   return {
     on: () =>
       makeAction({
         id: `axle on stands ${axle}`,
         axle,
         verb: 'axle on stands',
-        words: `Set the ${axle} axle on stands of its own and raise the body until the ${names} hang slack`,
+        words: `Set the ${axle} axle on stands of its own and raise the body until the ${names} ${hang} slack`,
         tool: 'stands',
         place: 'under',
         how: { body: 'on its own stands' },

@@ -178,7 +178,7 @@ export function energyActions(work: Work, hold: HoldNode): EnergyActions {
         verb: 'release compressor',
         words:
           nth === 1
-            ? `Let the old ${called} out of the compressor on the bench`
+            ? `Let the ${work.renewed.has(id) ? 'old ' : ''}${called} out of the compressor on the bench`
             : `Release the compressor evenly and watch the ${called} find its seats`,
         place: nth === 1 || isStrutSpring(work.assembly, hold) ? 'at the bench' : 'at the wheel',
         tool: 'spring compressor',

@@ -11,6 +11,7 @@ import { nodeNamed } from './node-named.ts'
 import { pieceOf } from './piece-of.ts'
 import { rideNeed } from './ride-need.ts'
 import { sawNeed } from './saw-need.ts'
+import { seatsInStrut } from './seats-in-strut.ts'
 import type { WholeGoal } from './whole-goal.ts'
 
 const flexible: readonly PartNode['kind'][] = ['hose', 'lead', 'height-sensor rod']
@@ -66,8 +67,10 @@ function goalNeed(assembly: Assembly, goal: WholeGoal, choice: Choice): readonly
   if (id === undefined) return null
   const joint = joints[id]!
   const why = `the ${joint.called} ${agrees(joint.called, 'is', 'are')} to be opened`
-  // What captures a spring in its strut is undone on the bench, in the compressor.
-  return isCapturing(assembly, joint) ? [{ bench: [id], off: joint.joins, why }] : [{ open: [id], why }]
+  // What captures a spring in its strut is undone on the bench, in the compressor; there it leaves its seats.
+  if (isCapturing(assembly, joint)) return [{ bench: [id], off: joint.joins, why }]
+  const seats = seatsInStrut(assembly, joint)
+  return seats.length > 0 ? [{ bench: seats, off: joint.joins, why }] : [{ open: [id], why }]
 }
 
 function accessNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {

@@ -99,7 +99,9 @@ export function partActions(work: Work, part: PartNode): PartActions {
         verb: isHung ? 'hang' : 'take off',
         words: isHung
           ? `Take the ${called} off its carrier and hang it on a hook`
-          : `Take the ${called} off${withOthers(piece, id)}`,
+          : seatsOf(work, part).length > 0
+            ? `Take the ${called} out of its seats${withOthers(piece, id)}`
+            : `Take the ${called} off${withOthers(piece, id)}`,
         needs: [
           {
             key: keys.part(id),
@@ -130,7 +132,9 @@ export function partActions(work: Work, part: PartNode): PartActions {
         ...base,
         id: `fit ${id}`,
         verb: 'fit',
-        words: `Fit the ${work.renewed.has(id) ? 'new ' : ''}${called}${withOthers(piece, id)}`,
+        words: `Fit the ${work.renewed.has(id) ? 'new ' : ''}${called}${
+          seatsOf(work, part).length > 0 ? ' in its seats, turned as it was' : ''
+        }${withOthers(piece, id)}`,
         needs: [
           ...piece.flatMap((one): readonly Need[] => [
             { key: keys.part(one.id), is: ['off', 'freed', 'hung'], why: 'it is off' },

@@ -202,8 +202,9 @@ export function stripActions(work: Work, choice: Choice, sides: readonly Side[])
           for (const other of joint.joins)
             if (assembly.parts[other]!.kind === 'caliper' && !piece.some(({ id }) => id === other))
               takeOff(assembly.parts[other]!)
-      // The part that was asked for gives the piece its name.
-      const main = piece.find(({ id }) => work.renewed.has(id)) ?? part
+      // The part that was asked for gives the piece its name; else the strut that its spring is in.
+      const main =
+        piece.find(({ id }) => work.renewed.has(id)) ?? piece.find(({ kind }) => kind === 'strut') ?? part
       push(partActions(work, main).takeOff(piece), { is: 'part', part: main, piece })
       for (const one of piece)
         for (const joint of jointsOf(assembly, one.id)) if (choice.bench.has(joint.id)) openJoint(joint.id)

@@ -18,8 +18,10 @@ export const bus = corner(json('port-unit-07/front.corner.json'))
 export const van = corner(json('port-unit-12/front.corner.json'))
 
 /** The demo's vehicles, front and rear. */
-export const wholeBus = assemblyOf([bus, corner(json('port-unit-07/rear.corner.json'))])
-export const wholeVan = assemblyOf([van, corner(json('port-unit-12/rear.corner.json'))])
+const busRear = corner(json('port-unit-07/rear.corner.json'))
+const vanRear = corner(json('port-unit-12/rear.corner.json'))
+export const wholeBus = assemblyOf([bus, busRear])
+export const wholeVan = assemblyOf([van, vanRear])
 export const tipper = assemblyOf([corner(json('port-unit-03/front.corner.json'))])
 
 /** The demo's kit. */
@@ -44,6 +46,9 @@ export const vehicles: readonly Vehicle[] = [
   vehicle('bus', bus),
   vehicle('van', van),
 ]
+
+/** The demo's rear axles. */
+export const rears: readonly Vehicle[] = [vehicle('bus, rear', busRear), vehicle('van, rear', vanRear)]
 
 /** One goal for each part that wears: the left one where there are two. */
 export const wearing = (assembly: Assembly): readonly Goal[] =>

@@ -104,7 +104,7 @@ export function checkPlan(
     const moment: Moment = { vehicle, goal, before: state, after, action }
     for (const [rule, holds] of rules)
       for (const sentence of holds(moment)) found.push({ rule, at, sentence })
-    if (action.verb === 'open' && action.joint) opened.add(action.joint)
+    for (const [id, { is }] of Object.entries(after.ties)) if (is === 'open') opened.add(id)
     state = after
   })
   for (const sentence of goalReached(vehicle, goal, state, opened))
