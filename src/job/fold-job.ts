@@ -3,6 +3,7 @@ import { apartConflicts } from './apart-conflicts.ts'
 import { clearable } from './cleared-by.ts'
 import { decisionsOf } from './decisions-of.ts'
 import { effectiveData } from './effective-data.ts'
+import { entryData } from './entries-schema.ts'
 import type { Entry } from './entry.ts'
 import { type Gathered, gathered, isGathered } from './gathered.ts'
 import { heightTroubles } from './height-troubles.ts'
@@ -19,6 +20,7 @@ import { takenBack } from './taken-back.ts'
 import type { Told } from './told.ts'
 import { typingsOf } from './typings-of.ts'
 import { valueConflicts } from './value-conflicts.ts'
+import type { Vocabulary } from './vocabulary-schema.ts'
 
 type Loose<T> = { -readonly [K in keyof T]: T[K] extends readonly (infer U)[] ? U[] : T[K] }
 
@@ -28,10 +30,11 @@ type Loose<T> = { -readonly [K in keyof T]: T[K] extends readonly (infer U)[] ? 
  * be read is listed in `troubles` instead of being decided in silence.
  *
  * @param log in causal order
+ * @param vocabulary the kinds of entries that are known; `stateByRules` gives that of an older version
  * @source own derivation: docs/methods/formats.md
  * @example foldJob([]).rounds.length // 0
  */
-export function foldJob(log: readonly Entry[]): JobState {
+export function foldJob(log: readonly Entry[], vocabulary: Vocabulary = entryData): JobState {
   const entries = numbered(log)
   const state: Loose<Omit<JobState, 'settings'>> = {
     opened: null,
@@ -71,7 +74,9 @@ export function foldJob(log: readonly Entry[]): JobState {
       state.setAside.push({ entry, by })
       continue
     }
-    const read = isSealed(written) ? readSealed(written, raw, path) : readEntry(kind, raw, path)
+    const read = isSealed(written)
+      ? readSealed(written, raw, path, vocabulary)
+      : readEntry(kind, raw, path, vocabulary)
     if (read.kind === 'newer' || (read.kind !== 'faulty' && read.beyond)) state.newer.push({ entry, kind })
     if (read.kind === 'newer') continue
     if (read.kind === 'faulty') {

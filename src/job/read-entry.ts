@@ -1,6 +1,7 @@
 import { closestName, fieldPath, type Problem, readPart } from '../corner/index.ts'
 import { type EntryData, type EntryKind, entryData, entryKinds } from './entries-schema.ts'
 import type { SealedEntry } from './sealed-entry.ts'
+import type { Vocabulary } from './vocabulary-schema.ts'
 
 /**
  * An entry's data after decoding, or what is wrong with it, or a kind that this version does not know. `beyond`: it has
@@ -16,10 +17,16 @@ export type EntryReading =
  * any other unknown kind is taken for a newer version's.
  *
  * @param path where the data stands in the file: ['entries', 3, 'data']
+ * @param vocabulary the kinds that the rules of folding know
  * @source definition
  */
-export function readEntry(kind: string, data: unknown, path: readonly PropertyKey[]): EntryReading {
-  if (!Object.hasOwn(entryData, kind)) {
+export function readEntry(
+  kind: string,
+  data: unknown,
+  path: readonly PropertyKey[],
+  vocabulary: Vocabulary = entryData,
+): EntryReading {
+  if (!Object.hasOwn(vocabulary, kind)) {
     const close = closestName(kind, entryKinds)
     if (close === null) return { kind: 'newer' }
     const problem = {
@@ -30,7 +37,7 @@ export function readEntry(kind: string, data: unknown, path: readonly PropertyKe
     return { kind: 'faulty', problems: [problem] }
   }
   const known = kind as EntryKind
-  const read = readPart(data, entryData[known], path)
+  const read = readPart(data, vocabulary[known]!, path)
   const slips = !read.ok
     ? []
     : known === 'moved'
@@ -101,17 +108,18 @@ export function readSealed(
   { kind, format }: SealedEntry,
   data: Readonly<Record<string, unknown>>,
   path: readonly PropertyKey[],
+  vocabulary: Vocabulary = entryData,
 ): EntryReading {
-  if (format > 1 || !Object.hasOwn(entryData, kind)) return { kind: 'newer' }
-  const read = readEntry(kind, data, path)
+  if (format > 1 || !Object.hasOwn(vocabulary, kind)) return { kind: 'newer' }
+  const read = readEntry(kind, data, path, vocabulary)
   if (read.kind !== 'faulty') return read
-  const { error } = entryData[kind as EntryKind].safeDecode(data as never)
+  const { error } = vocabulary[kind as EntryKind]!.safeDecode(data as never)
   const issues = error?.issues ?? []
   if (issues.length === 0 || issues.some(({ code }) => code !== 'unrecognized_keys')) return read
   const beyond = issues.flatMap((issue) =>
     issue.code === 'unrecognized_keys' && issue.path.length === 0 ? issue.keys : [],
   )
   const known = Object.fromEntries(Object.entries(data).filter(([name]) => !beyond.includes(name)))
-  const again = readEntry(kind, known, path)
+  const again = readEntry(kind, known, path, vocabulary)
   return again.kind === 'faulty' || again.kind === 'newer' ? { kind: 'newer' } : { ...again, beyond: true }
 }

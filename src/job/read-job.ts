@@ -35,11 +35,14 @@ export function readJob(json: unknown): Reading<Job> {
   return problems.length > 0 ? bad(problems) : good({ workshop, job, entries })
 }
 
-/** A sealed entry of a later format: kept as it is. */
+/** A sealed entry of a later format, or with members that this one does not know: kept as it is. */
 const isNewer = (entry: unknown): boolean => {
-  const { format, id } = (entry ?? {}) as { format?: unknown; id?: unknown }
-  return typeof format === 'number' && format > 1 && typeof id === 'string'
+  const { format, id, signature } = (entry ?? {}) as Readonly<Record<string, unknown>>
+  if (typeof format !== 'number' || typeof id !== 'string') return false
+  return format > 1 || (typeof signature === 'string' && Object.keys(entry as object).some(isBeyond))
 }
+const isBeyond = (name: string): boolean => !names.includes(name)
+const names: readonly string[] = ['kind', 'data', 'at', ...sealNames]
 const stand = { kind: 'newer', data: {} }
 
 function halfSealed(entry: unknown, i: number): readonly Problem[] {

@@ -16,6 +16,19 @@ export const proofHead = z.strictObject({
 })
 
 /**
+ * What is needed of the head of a later format.
+ *
+ * @source own derivation: docs/methods/record.md
+ */
+export const newerHead = z.looseObject({
+  format: z.int().min(2),
+  kind: z.literal('proof'),
+  workshop: z.string(),
+  job: z.string(),
+  root: hex(64).nullable(),
+})
+
+/**
  * What every sealed entry has, of whatever format; a later format may have more.
  *
  * @source own derivation: docs/decisions/0014-a-log-is-a-set-of-sealed-entries.md

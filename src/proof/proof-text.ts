@@ -3,12 +3,20 @@ import type { Proof } from './proof.ts'
 
 /**
  * The one spelling of a proof: canonical JSON, but with each entry and snapshot on a line of its own, so that what is
- * broken can be found at its line.
+ * broken can be found at its line. One of a newer version is written as it was read.
  *
  * @throws {Refusal} `not-json`
  * @source own derivation: docs/methods/record.md
  */
-export function proofText({ head, entries, private: values = [], snapshots, workshop }: Proof): string {
+export function proofText({
+  head,
+  entries,
+  private: values = [],
+  snapshots,
+  workshop,
+  beyond,
+}: Proof): string {
+  if (beyond) return beyond.text
   const list = (name: string, items: readonly unknown[]) =>
     `"${name}":[\n${items.map(canonicalText).join(',\n')}${items.length > 0 ? '\n' : ''}]`
   const parts = [

@@ -7,6 +7,15 @@ export interface Snapshot {
   readonly file: unknown
 }
 
+/** What a proof of a later format holds besides. @source definition */
+export interface BeyondProof {
+  readonly format: number
+  /** Parts of the file that this version does not know, by their names. */
+  readonly parts: readonly string[]
+  /** The whole file, so that nothing of it is lost. */
+  readonly text: string
+}
+
 /**
  * All that is needed to check a job anywhere: its log, the files it pins, and the workshop's own log, which says whose the
  * devices are.
@@ -29,4 +38,6 @@ export interface Proof {
   readonly private?: readonly PrivateValue[]
   /** The workshop's own log. */
   readonly workshop: readonly SealedEntry[]
+  /** Only where a newer version made the file. */
+  readonly beyond?: BeyondProof
 }

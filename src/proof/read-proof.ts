@@ -1,5 +1,6 @@
 import type * as z from 'zod'
 import { canonicalText } from './canonical-text.ts'
+import { newerProof } from './newer-proof.ts'
 import type { Proof } from './proof.ts'
 import { privateShape, proofHead, sealedShape, snapshotShape } from './proof-shape-schema.ts'
 import { proofText } from './proof-text.ts'
@@ -52,6 +53,8 @@ export function readProof(bytes: Uint8Array): ReadProof {
   let head: unknown
   let list: ProofList | null = null
   const lines = linesOf(bytes)
+  const newer = newerProof(lines)
+  if (newer) return newer
   const framed = (sentence: string) => spoilt.push({ list: null, at: 0, sentence })
   for (const [i, line] of lines.entries()) {
     const isLast = i === lines.length - 1

@@ -1,4 +1,4 @@
-import { coverageOf, foldJob, foldVersion, type SealedEntry } from '../job/index.ts'
+import { coverageOf, type SealedEntry, stateByRules } from '../job/index.ts'
 import { backDated } from './back-dated.ts'
 import { digestOf } from './digest-of.ts'
 import { fingerprint } from './fingerprint.ts'
@@ -73,7 +73,17 @@ export async function verdictOf(
             sentence: 'The root that it names did not make the workshop’s log.',
           },
         ]
+  const beyond = proof.beyond
+    ? [
+        {
+          where: whereOf(null, 0),
+          entry: null,
+          sentence: `A newer version made it (format ${proof.beyond.format}). What this version knows of it was looked at; the whole only that version can vouch for${proof.beyond.parts.length > 0 ? ` (it has ${proof.beyond.parts.map((part) => `“${part}”`).join(', ')} besides)` : ''}.`,
+        },
+      ]
+    : []
   const broken = [
+    ...beyond,
     ...rootless,
     ...inLog.map(({ entry, sentence }) => ({ where: whereOf('entries', entry), entry, sentence })),
     ...inWorkshop.map(({ entry, sentence }) => ({
@@ -121,15 +131,15 @@ const nothing: ProofVerdict = {
   backDated: [],
 }
 
+const called: Readonly<Record<ProofList, string>> = {
+  entries: 'entry',
+  private: 'personal value',
+  snapshots: 'pinned file',
+  workshop: 'entry of the workshop’s log',
+}
+
 const whereOf = (list: ProofList | null, at: number): string =>
-  list === null
-    ? 'the file around the entries'
-    : {
-        entries: 'entry',
-        private: 'personal value',
-        snapshots: 'pinned file',
-        workshop: 'entry of the workshop’s log',
-      }[list] + ` ${at + 1}`
+  list === null ? 'the file around the entries' : `${called[list]} ${at + 1}`
 
 const isRoot = (root: string | null, trusted: string): boolean => {
   const said = trusted.toLowerCase().replace(/\s+/g, '')
@@ -167,6 +177,10 @@ function signOffsOf(
     const read = signedShape.safeParse(sealed.data)
     if (!read.success || isBroken(entry)) return []
     const { data } = read
+    const state = stateByRules(
+      covers.map((i) => entries[i]!),
+      data.fold,
+    )
     const files = [
       ['front corner model', 'corner', data.corners.front],
       ['rear corner model', 'corner', data.corners.rear],
@@ -181,9 +195,9 @@ function signOffsOf(
       covers: covers.length,
       late,
       state:
-        data.fold !== foldVersion
+        state === null
           ? 'made by other rules'
-          : digestOf('state', foldJob(covers.map((i) => entries[i]!))) === data.state
+          : digestOf('state', state) === data.state
             ? 'comes out again'
             : 'does not come out',
       filesAmiss: files.flatMap(([name, what, digest]) =>

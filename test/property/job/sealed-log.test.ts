@@ -8,6 +8,7 @@ import {
   inCausalOrder,
   readJob,
   type SealedEntry,
+  writeJob,
 } from '../../../src/job/index.ts'
 import { anySteps, historyOf } from '../../support/histories.ts'
 
@@ -128,12 +129,14 @@ test('JO38 a sealed entry of a newer version is kept whole, shown, and what is k
   const more = { ...sealed!, data: { text: 'dry', tone: 'loud' } }
   const kind = { ...sealed!, kind: 'wheel balanced', data: { grams: 5 }, id: 'a'.repeat(64) }
   const later = { ...sealed!, format: 2, moon: 'full', id: 'b'.repeat(64) }
-  const read = readJob({ ...head, entries: [more, kind, later] })
+  const sealOf = { ...sealed!, witness: 'moon', data: { text: 'wet' }, id: 'c'.repeat(64) }
+  const read = readJob({ ...head, entries: [more, kind, later, sealOf] })
   if (!read.ok) throw new Error(JSON.stringify(read.problems))
-  expect(new Set(read.value.entries)).toEqual(new Set([more, kind, later]))
+  expect(new Set(read.value.entries)).toEqual(new Set([more, kind, later, sealOf]))
+  expect(new Set(writeJob(read.value).entries)).toEqual(new Set([more, kind, later, sealOf]))
   const state = foldJob(read.value.entries)
   expect(state.newer.map((one) => one.kind).sort()).toEqual(['note', 'note', 'wheel balanced'])
-  expect(state.notes[0]?.text).toBe('dry')
+  expect(state.notes.map(({ text }) => text).sort()).toEqual(['dry', 'wet'])
 })
 
 test('JO39 what is wrong with a sealed entry is told and never keeps the log from being read', () => {
