@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander'
 import manifest from '../../package.json' with { type: 'json' }
 import { Refusal } from '../quantity/index.ts'
 import { boltsCommand } from './commands/bolts-command.ts'
+import { carryCommands } from './commands/carry-commands.ts'
 import { checkCommand } from './commands/check-command.ts'
 import { type FindingsCommandOptions, findingsCommand } from './commands/findings-command.ts'
 import { fitCommand } from './commands/fit-command.ts'
@@ -142,6 +143,7 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
     .description('answer a file of pose cases, to hold the geometry against other programs')
     .action((file: string) => finish(posesCommand(file)))
   recordCommands(program, finish)
+  carryCommands(program, finish)
 
   try {
     await program.parseAsync([...words], { from: 'user' })
