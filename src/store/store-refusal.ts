@@ -12,3 +12,8 @@ export type StoreRefusal =
   | 'unreadable'
   | 'there-already'
   | 'newer'
+  | 'not-intact'
+  | 'sealed-otherwise'
+  | 'lacks-sealed'
+  | 'bad-paper'
+  | 'has-workshop'

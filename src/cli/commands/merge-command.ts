@@ -7,10 +7,9 @@ import {
   writeJob,
 } from '../../job/index.ts'
 import { verifyEntries } from '../../proof/index.ts'
-import { jobFolder, writeWhole } from '../../store/index.ts'
+import { jobFolder, pinAll, writeWhole } from '../../store/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { carried } from '../record/carried.ts'
-import { pinAll } from '../record/pin-all.ts'
 
 /** What `merge` can be told. */
 export interface MergeOptions {
@@ -53,7 +52,7 @@ export async function mergeCommand(paths: readonly string[], options: MergeOptio
   } else {
     const folder = jobFolder(options.to)
     await folder.change(whose, () => entries)
-    await pinAll(folder, options.to, snapshots)
+    await pinAll(folder, `on disk in ${options.to}`, snapshots)
   }
   const { troubles } = foldJob(entries)
   if (options.json)

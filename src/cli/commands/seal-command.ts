@@ -1,15 +1,11 @@
 import { dirname, join } from 'node:path'
-import { inCausalOrder, isSealed, type SealedEntry } from '../../job/index.ts'
-import { fingerprint, sealEntries, verifyEntries } from '../../proof/index.ts'
-import { folderName, jobFolder } from '../../store/index.ts'
+import { fingerprint } from '../../proof/index.ts'
+import { folderName, jobFolder, pinAll, takeIn } from '../../store/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { carried } from '../record/carried.ts'
-import { clockNow } from '../record/clock-now.ts'
 import { deviceSigner } from '../record/device-signer.ts'
 import { modelsBeside } from '../record/models-beside.ts'
-import { newEntries } from '../record/new-entries.ts'
-import { ownWorkshop, workshopJob } from '../record/own-workshop.ts'
-import { pinAll } from '../record/pin-all.ts'
+import { ownWorkshop } from '../record/own-workshop.ts'
 
 /** What `seal` can be told. */
 export interface SealOptions {
@@ -28,29 +24,19 @@ export async function sealCommand(path: string, options: SealOptions): Promise<O
     throw new BadInput([
       `${path}: All of it is sealed already. Write what is new into a job file, and seal that.`,
     ])
-  if (whose.job === workshopJob)
-    throw new BadInput([`${path}: A job cannot be called “${workshopJob}”: the workshop’s own log is.`])
   const folder = join(options.in ?? dirname(path), folderName(whose.job))
   const models = modelsBeside(path, entries, options.with ?? [])
   const signer = await deviceSigner()
   const workshop = await ownWorkshop()
   const kept = jobFolder(folder)
-  const { appended, told } = await kept.change(whose, async (known) => {
-    const together = inCausalOrder([...known, ...entries.filter(isSealed)]) as readonly SealedEntry[]
-    const [broken] = await verifyEntries(together, whose)
-    if (broken)
-      throw new BadInput([
-        `Entry ${broken.entry + 1} of what is sealed already is not intact: ${broken.sentence} Nothing was written.`,
-      ])
-    const fresh = newEntries(
-      { path, entries },
-      { known: together, device: signer.key, add: options.add ?? false },
-    )
-    return sealEntries([...together, ...fresh], { ...whose, signer, person: options.person, ...clockNow() })
-  })
+  const { appended, told } = await takeIn(
+    kept,
+    { path, whose, entries },
+    { signer, person: options.person, add: options.add ?? false, saying: 'say --add' },
+  )
   await pinAll(
     kept,
-    folder,
+    `on disk in ${folder}`,
     models.flatMap(({ snapshot }) => (snapshot ? [snapshot] : [])),
   )
   const mine = appended.filter(({ device }) => device === signer.key).length

@@ -1,10 +1,9 @@
 import manifest from '../../../package.json' with { type: 'json' }
 import { foldJob, inCausalOrder, type SealedEntry } from '../../job/index.ts'
 import { fingerprint, sealEntries, signOffEntry, verifyEntries } from '../../proof/index.ts'
-import { jobFolder } from '../../store/index.ts'
+import { clockNow, jobFolder } from '../../store/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { carried } from '../record/carried.ts'
-import { clockNow } from '../record/clock-now.ts'
 import { deviceSigner } from '../record/device-signer.ts'
 import { modelsPinned } from '../record/models-beside.ts'
 import { troubleLines } from './merge-command.ts'

@@ -1,8 +1,9 @@
 import { inCausalOrder, isSealed, type SealedEntry } from '../../job/index.ts'
 import { verdictOf, verifyProof } from '../../proof/index.ts'
+import type { OwnWorkshop } from '../../store/index.ts'
 import type { Outcome } from '../files/outcome.ts'
 import { carried, proofBytes } from '../record/carried.ts'
-import { type OwnWorkshop, ownWorkshop } from '../record/own-workshop.ts'
+import { ownWorkshop } from '../record/own-workshop.ts'
 import type { Verified } from '../record/verified.ts'
 import { verdictText } from '../text/verdict-text.ts'
 

@@ -1,4 +1,3 @@
-import { randomBytes } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Entry, SealedEntry } from '../../job/index.ts'
@@ -11,13 +10,19 @@ import {
   verifyEntries,
   workshopState,
 } from '../../proof/index.ts'
+import {
+  beginWorkshop,
+  clockNow,
+  fileStore,
+  type OwnWorkshop,
+  rootFromPaper,
+  workshopJob,
+} from '../../store/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { carried, proofBytes } from '../record/carried.ts'
-import { clockNow } from '../record/clock-now.ts'
 import { deviceSigner } from '../record/device-signer.ts'
 import { ownFolder } from '../record/own-folder.ts'
-import { type OwnWorkshop, ownWorkshop, workshopFolder, workshopJob } from '../record/own-workshop.ts'
-import { rootFromPaper, rootPaper } from '../record/root-paper.ts'
+import { ownWorkshop, workshopFolder } from '../record/own-workshop.ts'
 
 const said = (lines: readonly string[]): Outcome => ({ out: `${lines.join('\n')}\n`, code: 0 })
 
@@ -28,35 +33,22 @@ export interface ByRoot {
 
 /** `axlewright workshop make NAME`: a workshop with its root, which is shown once, and this device as its owner. */
 export async function makeWorkshop(name: string, { device: called }: { device: string }): Promise<Outcome> {
-  const own = await ownWorkshop()
-  if (own)
-    throw new BadInput([
-      `This device belongs to “${own.name}” already. A device belongs to one workshop; another folder in AXLEWRIGHT_HOME is another device.`,
-    ])
-  const secret = randomBytes(32).toString('hex')
-  const root = await signerOf(secret)
-  const device = await deviceSigner()
-  const whose = { workshop: name, job: workshopJob }
-  await workshopFolder().change(whose, () =>
-    sealEntries(
-      [
-        { kind: 'workshop made', data: { name } },
-        { kind: 'device certified', data: { device: device.key, name: called, owner: true } },
-      ],
-      { ...whose, signer: root, person: 'root', ...clockNow() },
-    ),
-  )
+  const { paper, fingerprint: root } = await beginWorkshop(fileStore(ownFolder()), {
+    name,
+    called,
+    device: await deviceSigner(),
+  })
   return said([
     `“${name}” is made, and this device, “${called}”, is its owner.`,
     '',
     'Write this on paper now, and lock the paper away. It is shown once and kept nowhere. Whoever has it can speak for',
     'the workshop; without it nobody can, when the last owner’s device is lost.',
     '',
-    ...rootPaper(secret).map((line) => `    ${line}`),
+    ...paper.map((line) => `    ${line}`),
     '',
     'The last group is a check. This is no secret, and stands on every proof; others compare it:',
     '',
-    `    root ${fingerprint(root.key)}`,
+    `    root ${root}`,
   ])
 }
 

@@ -1,8 +1,7 @@
-import { randomBytes } from 'node:crypto'
 import { mkdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { type Signer, signerOf } from '../../proof/index.ts'
-import { writeWhole } from '../../store/index.ts'
+import { randomSeed, writeWhole } from '../../store/index.ts'
 import { BadInput } from '../files/outcome.ts'
 import { ownFolder } from './own-folder.ts'
 
@@ -30,7 +29,7 @@ export async function deviceSigner(): Promise<Signer> {
 /** Two programs that begin at once keep the key of whichever was first. */
 function made(path: string): void {
   try {
-    writeWhole(path, `${randomBytes(32).toString('hex')}\n`, { replace: false, mode: 0o600 })
+    writeWhole(path, `${randomSeed()}\n`, { replace: false, mode: 0o600 })
   } catch (error) {
     if ((error as { code?: unknown }).code !== 'there-already') throw error
   }

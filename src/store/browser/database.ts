@@ -18,6 +18,8 @@ interface Kept extends DBSchema {
   readonly pinned: { readonly key: [string, string]; readonly value: string }
   /** By job and SHA-256. */
   readonly beside: { readonly key: [string, string]; readonly value: Uint8Array<ArrayBuffer> }
+  /** By whose it is, "device": 32 secret bytes as hexadecimal digits. */
+  readonly keys: { readonly key: 'device'; readonly value: string }
 }
 
 /** A database that is opened when it is first needed, and again after the browser took it away. @source definition */
@@ -49,7 +51,8 @@ export function databaseOf(name: string): Database {
     openings++
     const mine = openDB<Kept>(name, version, {
       upgrade: (database) => {
-        for (const store of ['logs', 'pieces', 'pinned', 'beside'] as const) database.createObjectStore(store)
+        for (const store of ['logs', 'pieces', 'pinned', 'beside', 'keys'] as const)
+          database.createObjectStore(store)
       },
       // Somebody deletes it, or a newer version of the program changes it: give way, and open it anew.
       blocking: (_from, _to, event) => {

@@ -1,15 +1,17 @@
-import { type Entry, isSealed, type SealedEntry, withReferences } from '../../job/index.ts'
-import { canonicalText } from '../../proof/index.ts'
-import { BadInput } from '../files/outcome.ts'
+import { type Entry, isSealed, type SealedEntry, withReferences } from '../job/index.ts'
+import { canonicalText } from '../proof/index.ts'
+import { refused } from './refused.ts'
 
 /**
  * What of a file's bare entries this device has not sealed yet. A file is written on and taken in again: what was sealed
  * of it stands at its beginning and must be as it was.
  *
- * @param file its entries, sealed ones first
+ * @param file its name, and its entries, sealed ones first
  * @param known all of the log
  * @param add whether all bare entries are new, whatever was sealed before
  * @returns bare entries; those that name one by its place name it by id, or by its place after all of the log
+ * @throws {Refusal} `sealed-otherwise`, `lacks-sealed`
+ * @source own derivation: docs/methods/record.md
  */
 export function newEntries(
   { path, entries }: { readonly path: string; readonly entries: readonly Entry[] },
@@ -17,7 +19,14 @@ export function newEntries(
     known,
     device,
     add,
-  }: { readonly known: readonly SealedEntry[]; readonly device: string; readonly add: boolean },
+    saying = 'say so',
+  }: {
+    readonly known: readonly SealedEntry[]
+    readonly device: string
+    readonly add: boolean
+    /** How a person says that all are new: "say --add". */
+    readonly saying?: string
+  },
 ): readonly Entry[] {
   const carried = new Set(entries.filter(isSealed).map(({ id }) => id))
   const mine = add
@@ -38,16 +47,22 @@ export function newEntries(
     )
     const sealed = mine[bare]
     if (sealed && !isSame(named, sealed))
-      throw new BadInput([
-        `${path}, entries[${place}]: It was sealed otherwise, and what is sealed is not changed any more. Put it back as it was and write a correction behind it; if none of the file was taken in before, say --add.`,
-      ])
+      throw refused(
+        'sealed-otherwise',
+        `entries[${place}]`,
+        `${path}, entries[${place}]: It was sealed otherwise, and what is sealed is not changed any more. Nothing was written.`,
+        `Put it back as it was and write a correction behind it; if none of the file was taken in before, ${saying}.`,
+      )
     ids.push(sealed?.id ?? null)
     if (!sealed) fresh.push(named)
   })
   if (ids.length - carried.size < mine.length)
-    throw new BadInput([
-      `${path}: It lacks entries that were sealed before: ${mine.length} were taken in, and ${ids.length - carried.size} are left. If they are other ones and all new, say --add.`,
-    ])
+    throw refused(
+      'lacks-sealed',
+      `${ids.length - carried.size} of ${mine.length}`,
+      `${path}: It lacks entries that were sealed before: ${mine.length} were taken in, and ${ids.length - carried.size} are left. Nothing was written.`,
+      `Bring back what is missing; if they are other ones and all new, ${saying}.`,
+    )
   return fresh
 }
 
