@@ -19,6 +19,10 @@ export interface WorkshopState {
   readonly name: string | null
   readonly devices: readonly CertifiedDevice[]
   readonly people: readonly WorkshopEntryData<'person'>[]
+  /** Signs of those who left, by what they were called. */
+  readonly left: readonly string[]
+  /** After how many months personal values are due to be erased; null while nobody said so. */
+  readonly keepsMonths: number | null
   /** Newest file of each kind and id, by digest. */
   readonly files: readonly WorkshopEntryData<'file kept'>[]
   /** Entries that do not count, and why. */
@@ -27,7 +31,8 @@ export interface WorkshopState {
 
 /**
  * A workshop out of its log. The root and the owners that an entry knew may say who signs; what anybody else says does
- * not count. The last owner cannot be revoked by an owner, and the root, which lies on paper, cannot be revoked at all.
+ * not count. The last owner, a device or a person, cannot be revoked by an owner nor made less than one, and the root,
+ * which lies on paper, cannot be revoked at all.
  *
  * @param entries verified ones
  * @param root public key of the workshop's root
@@ -37,11 +42,17 @@ export function workshopState(entries: readonly SealedEntry[], root: string): Wo
   const ordered = inCausalOrder(entries) as readonly SealedEntry[]
   const devices = new Map<string, CertifiedDevice>()
   const people = new Map<string, WorkshopEntryData<'person'>>()
+  const left = new Set<string>()
+  let keepsMonths: number | null = null
   const files = new Map<string, WorkshopEntryData<'file kept'>>()
   const passedOver: { entry: number; sentence: string }[] = []
   let name: string | null = null
   const known = ancestry(ordered)
+  const isLastPerson = (sign: string) =>
+    people.get(sign)?.role === 'owner' &&
+    [...people.values()].filter(({ role }) => role === 'owner').length === 1
   const owners = () => [...devices.values()].filter(({ owner, revoked }) => owner && revoked === null)
+  const isLast = (device: string) => owners().every((one) => one.device === device) && owners().length > 0
   ordered.forEach((entry, i) => {
     const pass = (sentence: string) => {
       passedOver.push({ entry: i, sentence })
@@ -60,22 +71,34 @@ export function workshopState(entries: readonly SealedEntry[], root: string): Wo
         name ??= read.data.name
         break
       case 'device certified':
-        devices.set(read.data.device, { ...read.data, revoked: null })
+        if (!read.data.owner && entry.device !== root && isLast(read.data.device)) pass(ownerless)
+        else devices.set(read.data.device, { ...read.data, revoked: null })
         break
       case 'device revoked': {
         const device = devices.get(read.data.device)
-        const [last, ...others] = owners()
         if (!device) pass('It revokes a device that nobody certified.')
-        else if (entry.device !== root && others.length === 0 && last?.device === device.device)
-          pass('It would leave the workshop without an owner. Certify another one first.')
+        else if (entry.device !== root && isLast(device.device)) pass(ownerless)
         else devices.set(device.device, { ...device, revoked: read.data.why })
         break
       }
       case 'person':
-        people.set(read.data.sign, read.data)
+        if (read.data.role !== 'owner' && entry.device !== root && isLastPerson(read.data.sign))
+          pass(ownerless)
+        else {
+          people.set(read.data.sign, read.data)
+          left.delete(read.data.sign)
+        }
         break
       case 'person left':
-        people.delete(read.data.sign)
+        if (!people.has(read.data.sign)) pass('It is about somebody whom nobody made known.')
+        else if (entry.device !== root && isLastPerson(read.data.sign)) pass(ownerless)
+        else {
+          people.delete(read.data.sign)
+          left.add(read.data.sign)
+        }
+        break
+      case 'keeps':
+        keepsMonths = read.data.months
         break
       case 'file kept':
         files.set(JSON.stringify([read.data.what, read.data.id]), read.data)
@@ -85,10 +108,14 @@ export function workshopState(entries: readonly SealedEntry[], root: string): Wo
     name,
     devices: [...devices.values()],
     people: [...people.values()],
+    left: [...left],
+    keepsMonths,
     files: [...files.values()],
     passedOver,
   }
 }
+
+const ownerless = 'It would leave the workshop without an owner. Make another one first.'
 
 type Read = {
   [K in WorkshopEntryKind]: { readonly kind: K; readonly data: WorkshopEntryData<K> }
@@ -119,11 +146,11 @@ function mayOwn(
   for (const entry of ordered) {
     if (!known.has(entry.id) || !owners.has(entry.device)) continue
     const read = readOf(entry)
+    const least = entry.device === root ? 0 : 2
     if (read?.kind === 'device certified') {
       if (read.data.owner) owners.add(read.data.device)
-      else if (read.data.device !== root) owners.delete(read.data.device)
+      else if (read.data.device !== root && owners.size - 1 >= least) owners.delete(read.data.device)
     }
-    const least = entry.device === root ? 0 : 2
     if (read?.kind === 'device revoked' && read.data.device !== root && owners.size - 1 >= least)
       owners.delete(read.data.device)
   }
