@@ -1,26 +1,10 @@
 import type { WheelAngle } from '../linkage/index.ts'
-import { covariance, type Measured } from '../measure/index.ts'
+import { covariance } from '../measure/index.ts'
 import { Refusal } from '../quantity/index.ts'
 import type { AdjustRefusal } from './adjuster.ts'
-import { angleOrder, anglesAtStrokes, anglesNearStrokes } from './angles-at-strokes.ts'
+import { type Lesson, lessonOf, type RecordedMove } from './learn-lesson.ts'
 import type { LearnedResponse } from './learned-response.ts'
 import type { WheelSetup } from './problem.ts'
-import { responseSurface } from './response-surface.ts'
-import { setByEye } from './set-by-eye.ts'
-import { strokeOf } from './stroke-of.ts'
-
-/**
- * One move as it was recorded on one wheel: settings before and after, and what the readings did.
- *
- * @source definition
- */
-export interface RecordedMove {
-  /** Settings by adjuster id; those not named did not move. */
-  readonly from: Readonly<Record<string, number>>
-  readonly to: Readonly<Record<string, number>>
-  /** After minus before, so that errors common to both readings are gone already. */
-  readonly change: Readonly<Partial<Record<WheelAngle, Measured>>>
-}
 
 /**
  * Takes one recorded move into a corner's response (linear Gaussian update).
@@ -46,29 +30,20 @@ export function learnMove(response: LearnedResponse, wheel: WheelSetup, move: Re
       sentence: `The learned response of ${response.source} does not fit its ${n} adjusters and ${response.angles.length} angles.`,
       remedy: 'Start again from the prior response and take the recorded moves in one by one.',
     })
-  const strokes = (settings: Readonly<Record<string, number>>) =>
-    wheel.adjusters.map((adjuster) => {
-      const resting = wheel.settings[adjuster.id] ?? (adjuster.range[0] + adjuster.range[1]) / 2
-      return strokeOf(adjuster, settings[adjuster.id] ?? move.from[adjuster.id] ?? resting)
-    })
-  const before = strokes(move.from)
-  const after = strokes({ ...move.from, ...move.to })
+  const lesson = lessonOf(wheel, move, response.angles)
+  const { seen, foreseen } = lesson
   const moved = response.adjusters.map((id) => {
     const column = wheel.adjusters.findIndex((adjuster) => adjuster.id === id)
-    return column < 0 ? 0 : after[column]! - before[column]!
+    return column < 0 ? 0 : lesson.moved[column]!
   })
-  const seen = response.angles.filter((angle) => move.change[angle] !== undefined)
-  if (seen.length === 0 || moved.every((by) => by === 0)) return response
+  if (foreseen.length === 0 || moved.every((by) => by === 0)) return response
 
-  const anglesAt = anglesAtStrokes(wheel)
-  const [start, end] = [anglesAt(before), anglesAt(after)]
-  const surprise = seen.map((angle) => {
+  const surprise = seen.map((angle, p) => {
     const a = response.angles.indexOf(angle)
-    const place = angleOrder.indexOf(angle)
     const corrected = moved.reduce((sum, by, j) => sum + response.mean[a * n + j]! * by, 0)
-    return move.change[angle]!.value - (end[place]! - start[place]!) - corrected
+    return move.change[angle]!.value - foreseen[p]! - corrected
   })
-  const noise = noiseOf(wheel, move, seen, before, after)
+  const noise = noiseOf(move, lesson)
   // P Hᵀ: one column per seen angle
   const PHt = seen.map((angle) => {
     const a = response.angles.indexOf(angle)
@@ -83,33 +58,16 @@ export function learnMove(response: LearnedResponse, wheel: WheelSetup, move: Re
   return conditioned(response, PHt, S, surprise)
 }
 
-/** Covariance of the readings' change, plus what play and half a step of the moved adjusters do to it. */
-function noiseOf(
-  wheel: WheelSetup,
-  move: RecordedMove,
-  seen: readonly WheelAngle[],
-  before: readonly number[],
-  after: readonly number[],
-): number[][] {
-  const n = wheel.adjusters.length
-  const { slope } = responseSurface(anglesNearStrokes(wheel, after), after)
-  const slack = wheel.adjusters.map((adjuster, j) => {
-    if (after[j] === before[j]) return 0
-    const step = setByEye(adjuster)
-    const perSetting = Math.abs((after[j]! - before[j]!) / (settingChange(adjuster.id, move) || 1))
-    // both ends of the move were set by hand; rectangular
-    return perSetting * Math.sqrt((2 * (adjuster.play ** 2 + step ** 2)) / 3)
-  })
-  return seen.map((first) =>
-    seen.map((second) => {
-      const read = covariance(move.change[first]!, move.change[second]!)
-      const [a, b] = [angleOrder.indexOf(first), angleOrder.indexOf(second)]
-      return slack.reduce((sum, s, j) => sum + slope[a * n + j]! * slope[b * n + j]! * s * s, read)
-    }),
+/** Covariance of the readings' change, plus what play and half a step of the moved adjusters do to it at both ends. */
+const noiseOf = (move: RecordedMove, { seen, setting }: Lesson): number[][] =>
+  seen.map((first: WheelAngle, p) =>
+    seen.map((second, q) =>
+      setting.reduce(
+        (sum, effects) => sum + 2 * effects[p]! * effects[q]!,
+        covariance(move.change[first]!, move.change[second]!),
+      ),
+    ),
   )
-}
-
-const settingChange = (id: string, move: RecordedMove) => (move.to[id] ?? 0) - (move.from[id] ?? 0)
 
 function conditioned(
   response: LearnedResponse,
