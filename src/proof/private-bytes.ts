@@ -40,3 +40,11 @@ export function privateIn(bytes: Uint8Array): Omit<PrivateValue, 'commitment'> |
     return null
   }
 }
+
+/**
+ * The bytes that lie beside a log where a personal value was erased, so that an older copy does not bring it back.
+ *
+ * @source own derivation: docs/methods/record.md
+ */
+export const erasedBytes = (commitment: string): Uint8Array =>
+  new TextEncoder().encode(`axlewright/erased/1\0${commitment}`)

@@ -1,4 +1,11 @@
-import { type Entry, isSealed, type SealedEntry, withReferences } from '../job/index.ts'
+import {
+  commitmentIn,
+  type Entry,
+  isSealed,
+  type PrivateValue,
+  type SealedEntry,
+  withReferences,
+} from '../job/index.ts'
 import { canonicalText } from '../proof/index.ts'
 import { refused } from './refused.ts'
 
@@ -19,11 +26,14 @@ export function newEntries(
     known,
     device,
     add,
+    values = [],
     saying = 'say so',
   }: {
     readonly known: readonly SealedEntry[]
     readonly device: string
     readonly add: boolean
+    /** Personal values beside the log; of those that were erased any text is taken for the one that was sealed. */
+    readonly values?: readonly PrivateValue[]
     /** How a person says that all are new: "say --add". */
     readonly saying?: string
   },
@@ -34,6 +44,7 @@ export function newEntries(
     : known
         .filter((one) => one.device === device && !carried.has(one.id) && one.kind !== 'signed off')
         .sort((a, b) => a.seq - b.seq)
+  const said = new Map(values.map(({ commitment, value }) => [commitment, value]))
   const ids: (string | null)[] = []
   const fresh: Entry[] = []
   entries.forEach((entry, place) => {
@@ -46,7 +57,7 @@ export function newEntries(
       typeof of === 'number' ? (ids[of] ?? known.length + of - carried.size - mine.length) : of,
     )
     const sealed = mine[bare]
-    if (sealed && !isSame(named, sealed))
+    if (sealed && !isSame(named, sealed, said))
       throw refused(
         'sealed-otherwise',
         `entries[${place}]`,
@@ -66,7 +77,25 @@ export function newEntries(
   return fresh
 }
 
-const isSame = ({ kind, data, at }: Entry, sealed: SealedEntry): boolean =>
+const isSame = ({ kind, data, at }: Entry, sealed: SealedEntry, said: ReadonlyMap<string, string>): boolean =>
   kind === sealed.kind &&
   (at === undefined || at === sealed.at) &&
-  canonicalText(data) === canonicalText(sealed.data)
+  canonicalText(data) === canonicalText(clear(sealed.data, data, said))
+
+/** What was sealed, with personal values in place of their tokens. */
+function clear(sealed: unknown, bare: unknown, said: ReadonlyMap<string, string>): unknown {
+  if (typeof sealed === 'string') {
+    const commitment = commitmentIn(sealed)
+    if (commitment === null || bare === sealed) return sealed
+    return said.get(commitment) ?? (typeof bare === 'string' ? bare : sealed)
+  }
+  if (typeof sealed !== 'object' || sealed === null) return sealed
+  const inside = (name: string) =>
+    typeof bare === 'object' && bare !== null && Object.hasOwn(bare, name)
+      ? (bare as Readonly<Record<string, unknown>>)[name]
+      : undefined
+  if (Array.isArray(sealed)) return sealed.map((one, i) => clear(one, inside(String(i)), said))
+  return Object.fromEntries(
+    Object.entries(sealed).map(([name, one]) => [name, clear(one, inside(name), said)]),
+  )
+}
