@@ -62,7 +62,10 @@ const readWhenBuilt = (): Plugin => {
   }
 }
 
+const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'))
+
 export default defineConfig({
+  define: { __ENGINE__: JSON.stringify(version) },
   root: join(root, 'src', 'web'),
   base: './',
   plugins: [react()],

@@ -1,19 +1,10 @@
 /// <reference lib="webworker" />
-import { demoFiles } from './state/demo-files.ts'
-import { library } from './state/library.ts'
 import { planAnswer } from './state/plan-answer.ts'
-import type { PlanAnswer, PlanAsk } from './state/plan-messages.ts'
+import type { PlanAsk } from './state/plan-messages.ts'
+import { openShelf } from './state/shelf.ts'
 
-const jobs = demoFiles().then(library)
+const shelf = openShelf()
 
 self.onmessage = async ({ data: ask }: MessageEvent<PlanAsk>) => {
-  const answer: PlanAnswer = await jobs.then(
-    (all) => planAnswer(all, ask),
-    (error: Error) => ({
-      turn: ask.turn,
-      sheet: null,
-      trouble: { sentence: error.message, remedy: 'Load the page again; what was typed is kept.' },
-    }),
-  )
-  self.postMessage(answer)
+  self.postMessage(await planAnswer(shelf, ask))
 }

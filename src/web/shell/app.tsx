@@ -1,86 +1,28 @@
-import { Suspense, useEffect } from 'react'
-import type { Stage } from '../../sheet/index.ts'
-import { AnglesSheet } from '../sheets/angles/angles-sheet.tsx'
+import { Suspense } from 'react'
 import { firstJob } from '../state/demo-jobs.ts'
 import { useAddress } from '../state/use-address.ts'
-import { useJob } from '../state/use-job.ts'
+import { useKeptRows } from '../state/use-kept-rows.ts'
 import { useUnits } from '../state/use-units.ts'
 import './app.css'
-import { boltParts } from './bolt-parts.tsx'
-import { built } from './built-stages.ts'
-import { NextStrip } from './next-strip.tsx'
-import { ownStages } from './plan-parts.tsx'
-import { SheetHead } from './sheet-head.tsx'
-import { Spine } from './spine.tsx'
-import { StaleNote } from './stale-note.tsx'
-import { TitleBlock } from './title-block.tsx'
+import { JobPage } from './job-page.tsx'
+import { pageNamed } from './pages.tsx'
 
-const stages = Object.keys(built) as Stage[]
-
-/** The whole page: spine, sheet, title block, next strip; or one joint that fills the screen. */
+/** What the address names: a job at one of its stages, or a page that stands beside the jobs. */
 export function App() {
   const [address, go] = useAddress()
   const [units, chooseUnits] = useUnits()
-  const id = address.job || firstJob
-  const stage = stages.find((one) => built[one] === address.stage) ?? 'Angles'
-  const Own = ownStages[stage]
-  const onBolts = stage === 'Strip' || stage === 'Refit'
-  const job = useJob(id, { units, onBolts })
-  const { sheet } = job
-  const vehicle = job.rows.find((row) => row.id === id)?.vehicle
-  useEffect(() => {
-    document.title = vehicle ? `${vehicle} · ${stage} · Axlewright` : 'Axlewright'
-  }, [vehicle, stage])
-  const wait = <p className="page-wait">Working out the sheet …</p>
-  if (onBolts && address.joint)
+  const kept = useKeptRows()
+  const wait = <p className="page-wait page-alone">One moment …</p>
+  // Whoever has jobs begins with them, whoever has none with one to look at.
+  if (address.job === '' && kept.rows === null) return wait
+  const named = address.job === '' && kept.rows?.length ? 'jobs' : address.job
+  const Page = pageNamed(named)
+  if (Page)
     return (
       <Suspense fallback={wait}>
-        <boltParts.Doing job={job} address={address} go={go} />
+        <Page address={address} go={go} kept={kept} units={units} onUnits={chooseUnits} />
       </Suspense>
     )
-  const head = <SheetHead job={job} id={id} stage={stage} units={units} onUnits={chooseUnits} onOpen={go} />
-  const foot = sheet && <TitleBlock sheet={sheet} job={job} stage={stage} />
-  return (
-    <div className="page">
-      <a className="page-skip" href="#sheet">
-        To the sheet
-      </a>
-      <Spine stages={sheet?.stages ?? []} id={id} open={stage} />
-      {Own ? (
-        <Suspense
-          fallback={
-            <main className="page-sheet" id="sheet" tabIndex={-1}>
-              {head}
-              {wait}
-            </main>
-          }
-        >
-          <Own key={id} job={job} id={id} units={units} head={head} foot={foot} />
-        </Suspense>
-      ) : (
-        <>
-          <main className="page-sheet" id="sheet" tabIndex={-1}>
-            {head}
-            <StaleNote job={job} />
-            {onBolts ? (
-              <Suspense fallback={wait}>
-                <boltParts.Sheet key={id} job={job} id={id} stage={stage} />
-              </Suspense>
-            ) : (
-              sheet && <AnglesSheet key={id} sheet={sheet} job={job} />
-            )}
-            {foot}
-            {!sheet && !job.trouble && !onBolts && wait}
-          </main>
-          {onBolts ? (
-            <Suspense>
-              <boltParts.Next job={job} id={id} stage={stage} />
-            </Suspense>
-          ) : (
-            sheet && <NextStrip sheet={sheet} job={job} />
-          )}
-        </>
-      )}
-    </div>
-  )
+  const id = named || firstJob
+  return <JobPage id={id} address={address} go={go} kept={kept} units={units} onUnits={chooseUnits} />
 }

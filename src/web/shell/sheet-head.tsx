@@ -1,16 +1,11 @@
 import { useId, useState } from 'react'
 import type { Stage } from '../../sheet/index.ts'
-import type { Edit, Units } from '../state/messages.ts'
+import type { Units } from '../state/messages.ts'
 import type { OpenJob } from '../state/use-job.ts'
 import { JobList } from './job-list.tsx'
 import { LookChoice } from './look-choice.tsx'
 import './sheet-head.css'
 import { UnitsChoice } from './units-choice.tsx'
-
-const undoWords = (edit: Edit) => {
-  if (edit.kind === 'turned') return edit.moves.length > 0 ? 'moves turned' : 'reading again'
-  return edit.kind === 'taken' ? 'round taken' : edit.kind === 'how' ? 'box ticked' : edit.label
-}
 
 /** Which job this is, and what can be done with the sheet as a whole. */
 export function SheetHead({
@@ -32,7 +27,6 @@ export function SheetHead({
   const panel = useId()
   const title = job.sheet?.title
   const toggle = (which: 'jobs' | 'sheet') => setOpen(open === which ? null : which)
-  const last = job.edits[job.edits.length - 1]
   return (
     <header className="head">
       <div className="head-row">
@@ -42,9 +36,9 @@ export function SheetHead({
           {job.working && job.sheet && <span className="head-working">working it out …</span>}
         </h1>
         <div className="head-buttons">
-          {last && (
+          {job.undoable && (
             <button type="button" onClick={job.undo}>
-              Undo<span className="head-undo">: {undoWords(last)}</span>
+              Undo<span className="head-undo">: {job.undoable.label}</span>
             </button>
           )}
           <button
@@ -84,7 +78,9 @@ export function SheetHead({
               <button type="button" onClick={() => window.print()}>
                 Print
               </button>
-              {job.edits.length > 0 && <StartAgain onSure={job.startAgain} count={job.edits.length} />}
+              {job.edits.length > 0 && !job.row?.kept && (
+                <StartAgain onSure={job.startAgain} count={job.edits.length} />
+              )}
             </div>
           </div>
         )}

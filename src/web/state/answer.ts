@@ -3,32 +3,13 @@ import { metricUnits, usUnits } from '../../quantity/index.ts'
 import { type Sheet, type SheetSources, sheetFrom } from '../../sheet/index.ts'
 import type { BuiltJob } from './build-job.ts'
 import { isMade } from './is-made.ts'
-import type { LibraryJob } from './library.ts'
-import type { Answer, Ask, BoltAnswer, Edit, JobRow, Plain, Told, Units } from './messages.ts'
+import { dayOf } from './job-row.ts'
+import { lastSealed } from './last-sealed.ts'
+import type { Answer, Ask, BoltAnswer, Edit, Plain, Told, Units } from './messages.ts'
 import { momentOf } from './moment-of.ts'
+import { noJob } from './no-job.ts'
 import { plainOf } from './plain-of.ts'
-import { textMark } from './text-mark.ts'
-
-/** The rows of the job list. */
-export const jobRows = (jobs: readonly LibraryJob[]): readonly JobRow[] =>
-  jobs.map(({ id, job }) => {
-    const opened = job.entries.find(({ kind }) => kind === 'opened')?.data ?? {}
-    return {
-      id,
-      vehicle: String(opened['vehicle'] ?? id),
-      job: `Job ${job.job}`,
-      workshop: job.workshop,
-      source: opened['invented'] === true ? 'invented for the demo' : job.workshop,
-      mark: textMark(JSON.stringify(job.entries)),
-      day: dayOf(job),
-    }
-  })
-
-/** A job that was invented for the demo goes on on its own last day: its wrenches are calibrated then. */
-const dayOf = ({ entries }: Job): string | null =>
-  entries.find(({ kind }) => kind === 'opened')?.data['invented'] === true
-    ? (entries.findLast(({ at }) => at)?.at?.slice(0, 10) ?? null)
-    : null
+import type { Shelf } from './shelf.ts'
 
 /** What becomes of a question: what was not understood at once; sheet and bolt book when they are asked for. */
 export interface Answering {
@@ -43,21 +24,14 @@ const knownMost = 8
 const choices = { metric: metricUnits, US: usUnits }
 
 /** Reads the edits of a job. */
-export async function answer(
-  jobs: readonly LibraryJob[],
-  { job: id, edits, units }: Ask,
-): Promise<Answering> {
-  const found = jobs.find((job) => job.id === id)
-  if (!found)
-    return nothingOf({
-      sentence: `There is no job "${id}" on this page.`,
-      remedy: 'Choose one under Jobs.',
-    })
+export async function answer(shelf: Shelf, { job: id, version, edits, units }: Ask): Promise<Answering> {
   try {
+    const found = await shelf.find(id, version)
+    if (!found) return nothingOf(noJob(id))
     const { job, refused, made, form } = await built(found.job, edits)
     const sources = { ...found, job }
     return {
-      told: { refused, made, form },
+      told: { refused, made, form, last: version === '' ? null : lastSealed(found.job) },
       sheet: () => sheetOf(id, sources, units),
       bolts: () => boltsOf(sources, units, dayOf(found.job) ?? momentOf(null).slice(0, 10)),
     }
@@ -74,7 +48,7 @@ async function built(job: Job, edits: readonly Edit[]): Promise<BuiltJob> {
 }
 
 const nothingOf = (trouble: Plain): Answering => ({
-  told: { refused: [], made: false, form: null },
+  told: { refused: [], made: false, form: null, last: null },
   sheet: () => ({ sheet: null, trouble }),
   bolts: async () => ({ bolts: null, trouble }),
 })

@@ -1,4 +1,5 @@
-import { foldJob, type Job, readJob, withCorrection, writeJob } from '../../job/index.ts'
+import { type Entry, foldJob, type Job, readJob, withCorrection, writeJob } from '../../job/index.ts'
+import { canonicalText } from '../../proof/index.ts'
 import { entriesOfMoves } from './entries-of-moves.ts'
 import { isMade } from './is-made.ts'
 import type { Edit, Plain, RoundForm } from './messages.ts'
@@ -26,7 +27,8 @@ export function buildJob(file: Job, edits: readonly Edit[]): BuiltJob {
       if (next.ok) job = next.value
       else refused.push({ edit: i, ...plainOf(next.problems[0]!) })
     } else if (edit.kind === 'turned') {
-      job = { ...job, entries: [...job.entries, ...entriesOfMoves(edit)] }
+      const entries = entriesOfMoves(edit).filter((entry) => !held(file, entry))
+      job = { ...job, entries: [...job.entries, ...entries] }
       pending = pendingRound(foldJob(job.entries))
     } else if (edit.kind === 'again') {
       if (!pending) return
@@ -38,13 +40,16 @@ export function buildJob(file: Job, edits: readonly Edit[]): BuiltJob {
         pending.wrong.add(key)
         refused.push({ edit: i, ...plainOf(read.problems[0]!) })
       }
-    } else if (edit.kind === 'done') {
-      if (!edit.entry) return
-      const next = readJob(writeJob({ ...job, entries: [...job.entries, { ...edit.entry, at: edit.at }] }))
+    } else if (edit.kind === 'done' || edit.kind === 'noted') {
+      const entries = (edit.kind === 'noted' ? edit.entries : edit.entry ? [edit.entry] : [])
+        .map((entry): Entry => ({ ...entry, at: edit.at }))
+        .filter((entry) => !held(file, entry))
+      if (entries.length === 0) return
+      const next = readJob(writeJob({ ...job, entries: [...job.entries, ...entries] }))
       if (next.ok) job = next.value
       else refused.push({ edit: i, ...plainOf(next.problems[0]!) })
     } else if (edit.kind === 'taken' && pending) {
-      const entries = takenRound(pending, job, edit)
+      const entries = takenRound(pending, job, edit).filter((entry) => !held(file, entry))
       const next = readJob(writeJob({ ...job, entries: [...job.entries, ...entries] }))
       if (next.ok) {
         job = next.value
@@ -53,6 +58,16 @@ export function buildJob(file: Job, edits: readonly Edit[]): BuiltJob {
     }
   })
   return { job, refused, made: isMade(job), form: pending && roundForm(pending) }
+}
+
+/**
+ * Whether the log has an entry already, to the moment: a device that stopped between sealing and forgetting its draft
+ * lays the draft on what was sealed of it.
+ */
+function held({ entries }: Job, { kind, at, data }: Entry): boolean {
+  if (!entries.some((one) => one.at === at)) return false
+  const said = canonicalText(data)
+  return entries.some((one) => one.at === at && one.kind === kind && canonicalText(one.data) === said)
 }
 
 /** A problem of a field, said to a person who sees the field. */

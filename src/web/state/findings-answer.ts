@@ -2,24 +2,20 @@ import { metricUnits, usUnits } from '../../quantity/index.ts'
 import { findingsOfJob } from '../../sheet/index.ts'
 import { buildJob } from './build-job.ts'
 import type { FindingsAnswer, FindingsAsk } from './findings-messages.ts'
-import type { LibraryJob } from './library.ts'
+import { noJob } from './no-job.ts'
 import { plainOf } from './plain-of.ts'
+import type { Shelf } from './shelf.ts'
 
 /** The findings of a job with these edits. */
-export function findingsAnswer(
-  jobs: readonly LibraryJob[],
-  { turn, job: id, edits, units, round }: FindingsAsk,
-): FindingsAnswer {
-  const found = jobs.find((job) => job.id === id)
-  if (!found)
-    return {
-      turn,
-      sheet: null,
-      took: 0,
-      trouble: { sentence: `There is no job "${id}" on this page.`, remedy: 'Choose one under Jobs.' },
-    }
-  const start = performance.now()
+export async function findingsAnswer(
+  shelf: Shelf,
+  { turn, job: id, version, edits, units, round }: FindingsAsk,
+): Promise<FindingsAnswer> {
+  let start = performance.now()
   try {
+    const found = await shelf.find(id, version)
+    if (!found) return { turn, sheet: null, took: 0, trouble: noJob(id) }
+    start = performance.now()
     const sheet = findingsOfJob(
       { ...found, job: buildJob(found.job, edits).job },
       { units: units === 'US' ? usUnits : metricUnits, ...(round === null ? {} : { round }) },

@@ -5,6 +5,8 @@ import type { Edit, Plain, Units } from './messages.ts'
 export interface FindingsAsk {
   readonly turn: number
   readonly job: string
+  /** Of the log, as its row has it. */
+  readonly version: string
   readonly edits: readonly Edit[]
   readonly units: Units
   /** Number of the round; null for the first that was read. */

@@ -18,6 +18,10 @@ const sound: { readonly [K in Edit['kind']]: (edit: Record<string, unknown>) => 
   turned: (edit) => isText(edit['at']) && Array.isArray(edit['moves']),
   taken: (edit) => isText(edit['at']),
   how: (edit) => typeof edit['settled'] === 'boolean' && typeof edit['proving'] === 'boolean',
+  noted: ({ at, label, entries }) =>
+    [at, label].every(isText) &&
+    Array.isArray(entries) &&
+    entries.every((entry) => isThing(entry) && isText(entry['kind']) && isThing(entry['data'])),
   done: ({ at, wheel, joint, label, entry }) =>
     [at, wheel, joint, label].every(isText) &&
     (entry === null || (isThing(entry) && isText(entry['kind']) && isThing(entry['data']))),

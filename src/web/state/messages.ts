@@ -1,5 +1,5 @@
 import type { Side } from '../../linkage/index.ts'
-import type { BoltSheet, Sheet, SheetMove } from '../../sheet/index.ts'
+import type { BoltSheet, JobLine, Sheet, SheetMove } from '../../sheet/index.ts'
 
 /** One change that the person made to a job, in order; together with the job's file it is the whole state. */
 export type Edit =
@@ -39,6 +39,16 @@ export type Edit =
       readonly joint: string
       readonly label: string
       readonly entry: { readonly kind: string; readonly data: Readonly<Record<string, unknown>> } | null
+    }
+  | {
+      /** What a sheet notes in the log: one fact, in as many entries as it takes. */
+      readonly kind: 'noted'
+      readonly at: string
+      readonly label: string
+      readonly entries: readonly {
+        readonly kind: string
+        readonly data: Readonly<Record<string, unknown>>
+      }[]
     }
   | {
       /** A field of the round that is being read; `entry` is the reading of the round before. */
@@ -99,6 +109,11 @@ export interface JobRow {
   readonly mark: string
   /** The day on which the work goes on, "2026-03-10", where that is the job's own and not the device's. */
   readonly day: string | null
+  readonly line: JobLine
+  /** It is kept on this device: what is noted in it is sealed. Else it is a file that came with the page. */
+  readonly kept: boolean
+  /** Stands for all that its log holds: another version is read anew. */
+  readonly version: string
 }
 
 /** In which units one person reads. */
@@ -108,6 +123,8 @@ export type Units = 'metric' | 'US'
 export interface Ask {
   readonly turn: number
   readonly job: string
+  /** Of the log, as its row has it. */
+  readonly version: string
   readonly edits: readonly Edit[]
   readonly units: Units
   /** The sheet of the angles; it takes longer. */
@@ -123,6 +140,17 @@ export interface Told {
   readonly made: boolean
   /** A round that is being read; null when none is open. */
   readonly form: RoundForm | null
+  /** What this device sealed last and can take back; null where there is nothing, or the job is none that is kept. */
+  readonly last: LastSealed | null
+}
+
+/** What was said last and can be taken back. */
+export interface LastSealed {
+  /** Its entries, by their places in the log. */
+  readonly entries: readonly number[]
+  readonly label: string
+  readonly wheel: string | null
+  readonly joint: string | null
 }
 
 /** What comes back when it is worked out: the sheet of everything that was understood. */

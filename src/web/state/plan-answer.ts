@@ -1,8 +1,9 @@
 import { type PlanOfJob, planOfJob, planSheetFrom, type SheetSources } from '../../sheet/index.ts'
 import { buildJob } from './build-job.ts'
-import type { LibraryJob } from './library.ts'
+import { noJob } from './no-job.ts'
 import { plainOf } from './plain-of.ts'
 import type { PlanAnswer, PlanAsk, PlanChoice } from './plan-messages.ts'
+import type { Shelf } from './shelf.ts'
 
 /**
  * Layers no wider than this: the search then stays within some tens of megabytes. The first look takes about a
@@ -16,18 +17,13 @@ const known = new Map<string, PlanOfJob>()
 const knownMost = 6
 
 /** The plan of a job with these edits, laid out and judged. */
-export function planAnswer(
-  jobs: readonly LibraryJob[],
-  { turn, job: id, edits, choice }: PlanAsk,
-): PlanAnswer {
-  const found = jobs.find((job) => job.id === id)
-  if (!found)
-    return {
-      turn,
-      sheet: null,
-      trouble: { sentence: `There is no job "${id}" on this page.`, remedy: 'Choose one under Jobs.' },
-    }
+export async function planAnswer(
+  shelf: Shelf,
+  { turn, job: id, version, edits, choice }: PlanAsk,
+): Promise<PlanAnswer> {
   try {
+    const found = await shelf.find(id, version)
+    if (!found) return { turn, sheet: null, trouble: noJob(id) }
     const sources: SheetSources = { ...found, job: buildJob(found.job, edits).job }
     const planned = plannedOf(sources, choice)
     const { order } = choice

@@ -20,6 +20,8 @@ export const noChoice: PlanChoice = { goal: null, support: null, order: null, lo
 export interface PlanAsk {
   readonly turn: number
   readonly job: string
+  /** Of the log, as its row has it. */
+  readonly version: string
   readonly edits: readonly Edit[]
   readonly choice: PlanChoice
 }

@@ -42,11 +42,12 @@ export function useFindings(job: OpenJob, id: string, units: Units): OpenFinding
   }, [])
 
   const { edits } = job
+  const version = job.row?.version ?? ''
   useEffect(() => {
-    const ask: FindingsAsk = { turn: ++asked.current, job: id, edits, units, round }
+    const ask: FindingsAsk = { turn: ++asked.current, job: id, version, edits, units, round }
     setTurn(ask.turn)
     worker.current?.postMessage(ask)
-  }, [id, edits, units, round])
+  }, [id, version, edits, units, round])
 
   return {
     sheet: good,

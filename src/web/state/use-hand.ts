@@ -13,6 +13,9 @@ function keptHands(): readonly string[] {
   }
 }
 
+/** Whoever works at this device now; null until somebody said it. */
+export const firstHand = (): string | null => keptHands()[0] ?? null
+
 /** Who works at this device: initials or a sign, asked once and kept, with those who were here before. */
 export interface Hands {
   /** Null until somebody said it. */

@@ -4,7 +4,10 @@ import { howOf } from './how-of.ts'
 import { keepEdits, keptEdits } from './kept-edits.ts'
 import type { Answer, BoltAnswer, Edit, JobRow, Plain, RoundForm, Told, Units } from './messages.ts'
 import { momentOf } from './moment-of.ts'
+import { type Undoable, undoableOf } from './undoable.ts'
 import { useCalm } from './use-calm.ts'
+import type { KeptRows } from './use-kept-rows.ts'
+import { useSealing } from './use-sealing.ts'
 import { type RoundHow, withHow } from './with-how.ts'
 import { withTyped } from './with-typed.ts'
 import { type Question, type WorkerHand, workerHand } from './worker-hand.ts'
@@ -60,7 +63,21 @@ export interface OpenJob {
   setHow(how: RoundHow): void
   taken(): void
   turned(sheet: Sheet): void
+  /** What undo would take back; null where there is nothing. */
+  readonly undoable: Undoable | null
   undo(): void
+  /** Notes something in the log: one fact, in as many entries as it takes. */
+  note(
+    label: string,
+    entries: readonly { readonly kind: string; readonly data: Readonly<Record<string, unknown>> }[],
+  ): void
+  /** The job's row; null while it is not read, or where there is none of that name. */
+  readonly row: JobRow | null
+  /** Which jobs there are is known. */
+  readonly isRead: boolean
+  /** Why what was noted is not sealed; null while all is well. */
+  readonly sealing: Plain | null
+  update(row: JobRow): void
   startAgain(): void
 }
 
@@ -69,9 +86,13 @@ const nothing: readonly Edit[] = []
 /** Holds a job open: its edits kept on this device, what is shown of it worked out in the worker as the person types. */
 export function useJob(
   job: string,
-  { units, onBolts }: { readonly units: Units; readonly onBolts: boolean },
+  {
+    units,
+    onBolts,
+    kept: keptRows,
+  }: { readonly units: Units; readonly onBolts: boolean; readonly kept: KeptRows },
 ): OpenJob {
-  const [rows, setRows] = useState<readonly JobRow[]>([])
+  const [came, setCame] = useState<readonly JobRow[] | null>(null)
   const [byJob, setByJob] = useState<Readonly<Record<string, readonly Edit[]>>>({})
   const [heard, setHeard] = useState<(Question & { told: Told }) | null>(null)
   const [answered, setAnswered] = useState<(Question & { answer: Answer }) | null>(null)
@@ -82,8 +103,12 @@ export function useJob(
   const worker = useRef<WorkerHand | null>(null)
   const sheetOf = useRef('')
   // Only the worker has read the files: until it has said which log a job has, nothing is laid on it.
-  const mark = rows.length === 0 ? null : (rows.find((row) => row.id === job)?.mark ?? '')
-  const day = rows.find((row) => row.id === job)?.day ?? null
+  const rows = useMemo(() => [...(keptRows.rows ?? []), ...(came ?? [])], [keptRows.rows, came])
+  const row = rows.find(({ id }) => id === job) ?? null
+  const isRead = came !== null && keptRows.rows !== null
+  const mark = row?.mark ?? (isRead ? '' : null)
+  const version = row?.version ?? ''
+  const day = row?.day ?? null
   const edits = useMemo(
     () => byJob[job] ?? (mark === null ? nothing : keptEdits({ job, mark })),
     [byJob, job, mark],
@@ -91,7 +116,7 @@ export function useJob(
 
   useEffect(() => {
     const hand = workerHand({
-      jobs: setRows,
+      jobs: setCame,
       told: (asked, told) => setHeard({ ...asked, told }),
       bolts: (asked, answer) => setBooked({ ...asked, answer }),
       answer: (asked, answer) => {
@@ -117,10 +142,17 @@ export function useJob(
     if (mark === null) return
     // Beside the bolt book the angles are worked out once, for the stages and the title.
     const ask = () =>
-      worker.current?.ask({ job, edits, units, bolts: onBolts, sheet: !onBolts || sheetOf.current !== job })
+      worker.current?.ask({
+        job,
+        version,
+        edits,
+        units,
+        bolts: onBolts,
+        sheet: !onBolts || sheetOf.current !== job,
+      })
     const timer = setTimeout(ask, edits.length === 0 || onBolts ? 0 : pause)
     return () => clearTimeout(timer)
-  }, [job, edits, mark, units, onBolts])
+  }, [job, version, edits, mark, units, onBolts])
 
   const change = useCallback(
     (next: readonly Edit[]) => {
@@ -130,6 +162,18 @@ export function useJob(
     },
     [job, mark],
   )
+
+  const sealing = useSealing(row, edits, {
+    row: keptRows.update,
+    edits: (from) => {
+      if (mark === null) return
+      setByJob((all) => {
+        const next = from(all[job] ?? keptEdits({ job, mark }))
+        keepEdits({ job, mark }, next)
+        return { ...all, [job]: next }
+      })
+    },
+  })
 
   // Another tab of the same browser may have the same job open.
   useEffect(() => {
@@ -165,9 +209,13 @@ export function useJob(
   const open = edits.some(
     (edit, i) => edit.kind === 'typed' && refusedAt(i) !== null && lastIn('typed', edit) === i,
   )
-  const how = howOf(edits)
   const isNow = <A extends Question>(answer: A | null): answer is A =>
-    answer?.edits === edits && answer.units === units
+    answer?.edits === edits && answer.version === version && answer.units === units
+  const how = howOf(edits)
+  const note: OpenJob['note'] = (label, entries) =>
+    change([...edits, { kind: 'noted', at: momentOf(day), label, entries }])
+  const sealedLast = read && isNow(read) ? read.told.last : null
+  const undoable = undoableOf(edits, sealedLast)
   return {
     rows,
     sheet,
@@ -175,7 +223,11 @@ export function useJob(
     stale: (calm && open) || (current !== null && current.answer.sheet === null),
     behind: open || !isNow(current) || current.answer.sheet === null,
     working: !isNow(onBolts ? book : current),
-    trouble: broken ?? (onBolts ? book : current)?.answer.trouble ?? null,
+    trouble: broken ?? keptRows.trouble ?? (onBolts ? book : current)?.answer.trouble ?? null,
+    sealing,
+    row,
+    isRead,
+    update: keptRows.update,
     kept,
     hand: handFor('typed'),
     again: handFor('again'),
@@ -209,7 +261,16 @@ export function useJob(
     how,
     setHow: (next) => change(withHow(edits, next)),
     taken: () => change([...edits, { kind: 'taken', at: momentOf(day), ...how }]),
-    undo: () => change(edits.slice(0, -1)),
+    undoable,
+    undo: () => {
+      if (edits.length > 0) change(edits.slice(0, -1))
+      else if (sealedLast)
+        note(
+          `taken back: ${sealedLast.label}`,
+          sealedLast.entries.map((of) => ({ kind: 'taken back', data: { of } })),
+        )
+    },
+    note,
     startAgain: () => change(nothing),
   }
 }

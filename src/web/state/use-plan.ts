@@ -30,7 +30,8 @@ interface Chosen {
 
 /** Holds a job's plan open: what was chosen kept on this device, the plan worked out in a worker of its own. */
 export function usePlan(job: OpenJob, id: string): OpenPlan {
-  const mark = job.rows.length === 0 ? null : (job.rows.find((row) => row.id === id)?.mark ?? '')
+  const mark = job.row?.mark ?? (job.isRead ? '' : null)
+  const version = job.row?.version ?? ''
   const [chosen, setChosen] = useState<Readonly<Record<string, Chosen>>>({})
   const [answered, setAnswered] = useState<{ job: string; choice: PlanChoice; answer: PlanAnswer } | null>(
     null,
@@ -68,8 +69,8 @@ export function usePlan(job: OpenJob, id: string): OpenPlan {
   useEffect(() => {
     if (mark === null) return
     asked.current = { job: id, choice }
-    hand.current?.ask({ job: id, edits, choice })
-  }, [id, edits, choice, mark])
+    hand.current?.ask({ job: id, version, edits, choice })
+  }, [id, version, edits, choice, mark])
 
   const set = useCallback(
     (next: Chosen) => {

@@ -49,6 +49,8 @@ export function DoingScreen({
   const place = job.edits.length - 1
   const last = job.edits[place]
   const mine = last?.kind === 'done' && last.wheel === wheel && last.joint === joint ? last : null
+  const { undoable } = job
+  const undone = undoable?.wheel === wheel && undoable.joint === joint ? undoable.label : null
   const refusal = (mine && job.refused.find(({ edit }) => edit === place)) ?? null
 
   const record = ({ label, entry }: DoingAct, hand: string, values: object = {}) => {
@@ -122,7 +124,7 @@ export function DoingScreen({
         voice={voice}
         text={text}
         hand={hands.now!}
-        undone={mine?.label ?? null}
+        undone={undone}
         onUndo={job.undo}
         onHand={() => setAsked({ what: 'work' })}
       />
