@@ -115,6 +115,8 @@ async function changed({ database, job, seen, whose, write }: Change): Promise<A
   const bytes = new TextEncoder().encode(lines.map((line) => `${line}\n`).join(''))
   const pieces = (head?.pieces ?? 0) + 1
   const isKept = await database.use(async (opened) => {
+    // What was read was of a database that is gone.
+    if (database.openings() !== seen.opening) return false
     const tx = opened.transaction(['logs', 'pieces'], 'readwrite', { durability: 'strict' })
     const ended = tx.done.then(
       () => null,
