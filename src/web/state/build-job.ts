@@ -1,14 +1,15 @@
+import type { Problem } from '../../corner/index.ts'
 import { type Entry, foldJob, type Job, readJob, withCorrection, writeJob } from '../../job/index.ts'
 import { canonicalText } from '../../proof/index.ts'
 import { entriesOfMoves } from './entries-of-moves.ts'
 import { isMade } from './is-made.ts'
-import type { Edit, Plain, RoundForm } from './messages.ts'
+import type { Edit, Plain, RoundForm, Told } from './messages.ts'
 import { type PendingRound, pendingRound, roundForm, takenRound } from './pending-round.ts'
 
 /** A job with the person's edits laid on, and what of them was not understood. */
 export interface BuiltJob {
   readonly job: Job
-  readonly refused: readonly (Plain & { readonly edit: number })[]
+  readonly refused: Told['refused']
   /** Adjusters were turned after the last readings. */
   readonly made: boolean
   readonly form: RoundForm | null
@@ -20,7 +21,7 @@ export interface BuiltJob {
 export function buildJob(file: Job, edits: readonly Edit[]): BuiltJob {
   let job = file
   let pending: PendingRound | null = null
-  const refused: (Plain & { edit: number })[] = []
+  const refused: (Plain & { edit: number; field: string })[] = []
   edits.forEach((edit, i) => {
     if (edit.kind === 'typed') {
       const next = withCorrection(job, edit)
@@ -71,6 +72,7 @@ function held({ entries }: Job, { kind, at, data }: Entry): boolean {
 }
 
 /** A problem of a field, said to a person who sees the field. */
-function plainOf({ wrong, right }: { wrong: string; right: string }): Plain {
-  return { sentence: wrong, remedy: `Right would be: ${right}.` }
+function plainOf({ field, wrong, right }: Problem): Plain & { readonly field: string } {
+  const path = field.replace(/^entries\[\d+\]\.data\./, '')
+  return { sentence: wrong, remedy: `Right would be: ${right}.`, field: path }
 }

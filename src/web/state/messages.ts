@@ -134,8 +134,8 @@ export interface Ask {
 
 /** What comes back at once: what of the edits was not understood, and a round that is being read. */
 export interface Told {
-  /** Index into `edits`. */
-  readonly refused: readonly (Plain & { readonly edit: number })[]
+  /** Index into `edits`; the field is a path in the entry's data. */
+  readonly refused: readonly (Plain & { readonly edit: number; readonly field: string })[]
   /** Adjusters were turned after the last readings, by the log: what the sheet shows of moves is made. */
   readonly made: boolean
   /** A round that is being read; null when none is open. */

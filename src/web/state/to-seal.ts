@@ -22,7 +22,7 @@ export function toSeal(file: Job, edits: readonly Edit[]): ToSeal {
         ? wrong.has(i) && isLastOfField(edits, i)
         : edit.kind === 'again' || edit.kind === 'how'
           ? i > opened
-          : edit.kind === 'done' && edit.entry === null && isTickedStill(edits, i)
+          : wrong.has(i) || (edit.kind === 'done' && edit.entry === null && isTickedStill(edits, i))
     return stays ? [edit] : []
   })
   return { fresh: job.entries.slice(file.entries.length), rest }

@@ -67,6 +67,10 @@ export interface OpenJob {
   readonly undoable: Undoable | null
   undo(): void
   /** Notes something in the log: one fact, in as many entries as it takes. */
+  /** What of the edits was not understood; null while they are not read. */
+  readonly told: Told['refused'] | null
+  /** Takes one edit out again. */
+  drop(edit: number): void
   note(
     label: string,
     entries: readonly { readonly kind: string; readonly data: Readonly<Record<string, unknown>> }[],
@@ -271,6 +275,8 @@ export function useJob(
         )
     },
     note,
+    told: read?.edits === edits ? read.told.refused : null,
+    drop: (at) => change(edits.filter((_, i) => i !== at)),
     startAgain: () => change(nothing),
   }
 }
