@@ -20,9 +20,14 @@ export function apartConflicts(
   const slots = new Map<string, number[]>()
   entries.forEach((entry, i) => {
     const slot = isSetAside(i) ? null : slotOf({ ...entry, data: effective[i]!.data })
-    if (slot !== null) slots.set(slot, [...(slots.get(slot) ?? []), i])
+    if (slot === null) return
+    const group = slots.get(slot)
+    if (group) group.push(i)
+    else slots.set(slot, [i])
   })
   return [...slots.values()].flatMap((group) => {
+    // Each knew of the one before it: none was written apart.
+    if (group.every((j, k) => k === 0 || precedes(group[k - 1]!, j))) return []
     const { kind } = entries[group[0]!]!
     const apart = (i: number) => group.some((j) => j !== i && !precedes(i, j) && !precedes(j, i))
     // What somebody said anew who knew of all of it stands above it; moves add up, so theirs stay in question.

@@ -16,6 +16,18 @@ const ways = [
   ['turn', parseTurns],
 ] as const
 
+/** Where a unit that only one kind has stands in the text, its value; a refusal is dear in a long log. */
+function atOnce(text: string): TypedSetting | null {
+  const way = /turn/.test(text) ? ways[2] : /\dmm|\d mm/.test(text) ? ways[1] : null
+  if (way === null) return null
+  try {
+    return { text, value: way[1](text), unit: way[0] }
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal)) throw refusal
+    return null
+  }
+}
+
 /**
  * The setting of any adjuster, as typed.
  *
@@ -26,6 +38,8 @@ export const typedSetting = z.codec(
   z.custom<TypedSetting>(),
   {
     decode: (text, ctx): TypedSetting => {
+      const known = atOnce(text)
+      if (known) return known
       let first: Refusal | null = null
       for (const [unit, parse] of ways)
         try {
