@@ -1,4 +1,5 @@
 import { startingLayout, startingLayouts } from '../../corner/index.ts'
+import { startingKit } from '../../kit/index.ts'
 import { digestOf, type Snapshot } from '../../proof/index.ts'
 import { Refusal } from '../../quantity/index.ts'
 import { type LogStore, ownWorkshop, workshopJob } from '../../store/browser/index.ts'
@@ -19,6 +20,8 @@ export async function fileNamed(store: LogStore, what: Snapshot['what'], id: str
     const file = await startingLayout(id)
     return { what, digest: digestOf(what, file), file }
   }
+  if (what === 'kit' && id === startingKit.id)
+    return { what, digest: digestOf(what, startingKit), file: startingKit }
   throw new Refusal<'no-file'>({
     code: 'no-file',
     at: what,

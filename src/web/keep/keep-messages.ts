@@ -1,3 +1,4 @@
+import type { Problem } from '../../corner/index.ts'
 import type { Edit, JobRow, Plain } from '../state/messages.ts'
 
 /** What a new job is opened with. */
@@ -34,6 +35,23 @@ export interface KeepAsks {
     give: { readonly name: string; readonly bytes: Uint8Array }
     back: { readonly row: JobRow; readonly told: readonly string[] }
   }
+  /** The newest version of every file of the workshop. */
+  files: { give: null; back: { readonly files: readonly KeptFile[] } }
+  /** Keeps a new version of a file, once it is read without a fault. */
+  saveFile: {
+    give: { readonly what: KeptFile['what']; readonly file: unknown }
+    back: { readonly saved: KeptFile | null; readonly problems: readonly Problem[] }
+  }
+  /** From here on a job is worked by the newest version of a file. */
+  workWith: {
+    give: {
+      readonly job: string
+      readonly role: 'front' | 'rear' | 'spec' | 'kit'
+      readonly id: string
+      readonly hand: string
+    }
+    back: { readonly row: JobRow }
+  }
   /** The workshop that this device belongs to. */
   workshop: { give: null; back: { readonly workshop: Workshop | null } }
   /** Makes one; its root's secret is given once, to be written on paper. */
@@ -41,6 +59,14 @@ export interface KeepAsks {
     give: { readonly name: string; readonly device: string }
     back: { readonly workshop: Workshop; readonly paper: readonly string[] }
   }
+}
+
+/** A file of the workshop in its newest version. */
+export interface KeptFile {
+  readonly what: 'corner' | 'spec' | 'kit'
+  readonly id: string
+  readonly digest: string
+  readonly file: unknown
 }
 
 /** The workshop as the page shows it. */

@@ -8,6 +8,7 @@ import './beside.css'
 const places = [
   ['jobs', 'Jobs'],
   ['new', 'New job'],
+  ['workshop', 'Workshop'],
 ] as const
 
 /** The frame of a page that is no job's: a narrow spine of what there is, the page on its paper. */

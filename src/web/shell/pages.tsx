@@ -19,6 +19,9 @@ type Page = ComponentType<PageProps>
 const pages: Readonly<Record<string, Page>> = {
   jobs: later(async () => ({ default: (await import('../pages/jobs/jobs-page.tsx')).JobsPage })),
   new: later(async () => ({ default: (await import('../pages/new/new-job-page.tsx')).NewJobPage })),
+  workshop: later(async () => ({
+    default: (await import('../pages/workshop/workshop-page.tsx')).WorkshopPage,
+  })),
 }
 
 /** The page of a name; null where it names a job. */

@@ -11,7 +11,7 @@ export function LayoutChoice({
   title: string
   /** Words for choosing none, where that can be. */
   none?: string
-  layouts: readonly StartingLayout[]
+  layouts: readonly Pick<StartingLayout, 'id' | 'name' | 'says'>[]
   chosen: string | null
   onChoose: (id: string | null) => void
 }) {

@@ -1,12 +1,17 @@
 import { useEffect, useId, useState } from 'react'
 import { startingLayouts } from '../../../corner/index.ts'
+import { startingKit } from '../../../kit/index.ts'
 import { askKeeper } from '../../keep/keep-hand.ts'
 import type { PageProps } from '../../shell/pages.tsx'
 import type { Plain } from '../../state/messages.ts'
 import { useHand } from '../../state/use-hand.ts'
+import { useWorkshopFiles } from '../../state/use-workshop-files.ts'
 import { Beside } from '../beside.tsx'
+import { deviceName } from '../workshop/device-name.ts'
+import { holdPaper } from '../workshop/shown-paper.ts'
 import { complaints } from './complaints.ts'
 import { LayoutChoice } from './layout-choice.tsx'
+import { ownModels } from './own-models.ts'
 import './new-job.css'
 
 /** A new job from a complaint and a layout; everything else can come later. */
@@ -17,22 +22,25 @@ export function NewJobPage(page: PageProps) {
   const hands = useHand()
   const [vehicle, setVehicle] = useState<string | null>(null)
   const [said, setSaid] = useState<readonly string[]>([])
-  const [own, setOwn] = useState('')
+  const [words, setWords] = useState('')
   const [front, setFront] = useState<string | null>(null)
   const [rear, setRear] = useState<string | null>(null)
   const [hand, setHand] = useState<string | null>(null)
+  const own = useWorkshopFiles()
+  const [called, setCalled] = useState('')
   const [busy, setBusy] = useState(false)
   const [trouble, setTrouble] = useState<Plain | null>(null)
   useEffect(() => {
     document.title = 'New job · Axlewright'
   }, [])
-  const called = (vehicle ?? old?.vehicle ?? '').trim()
-  const complaint = [...said, own.trim()].filter(Boolean).join(', ')
+  const unit = (vehicle ?? old?.vehicle ?? '').trim()
+  const complaint = [...said, words.trim()].filter(Boolean).join(', ')
   const sign = (hand ?? hands.now ?? '').trim()
   const lacks = [
     ...(complaint ? [] : ['a complaint']),
-    ...(called ? [] : ['which vehicle it is']),
+    ...(unit ? [] : ['which vehicle it is']),
     ...(front ? [] : ['the layout of the front axle']),
+    ...(own.workshop === null && !called.trim() ? ['what the workshop is called'] : []),
     ...(sign ? [] : ['your initials']),
   ]
   const open = async () => {
@@ -40,17 +48,23 @@ export function NewJobPage(page: PageProps) {
     setBusy(true)
     hands.take(sign)
     try {
+      if (own.workshop === null) {
+        const { paper } = await askKeeper('begin', { name: called.trim(), device: deviceName() })
+        holdPaper(paper)
+      }
       const { row } = await askKeeper('open', {
-        vehicle: called,
+        vehicle: unit,
         complaint,
         corners: { front, rear },
         spec: null,
-        kit: null,
+        kit: own.files.find(({ what }) => what === 'kit')?.id ?? startingKit.id,
         follows: old ? { job: old.job, mileage: '' } : null,
         hand: sign,
       })
       kept.update(row)
-      go(row.id, 'findings')
+      // The root is put on paper before it can be forgotten.
+      if (own.workshop === null) go('workshop', row.id)
+      else go(row.id, 'findings')
     } catch (why) {
       setTrouble(why as Plain)
       setBusy(false)
@@ -94,7 +108,7 @@ export function NewJobPage(page: PageProps) {
           ))}
         </div>
         <label htmlFor={`${id}-own`}>In the owner’s own words</label>
-        <input id={`${id}-own`} value={own} onChange={(event) => setOwn(event.target.value)} />
+        <input id={`${id}-own`} value={words} onChange={(event) => setWords(event.target.value)} />
       </fieldset>
       <div className="beside-field">
         <label htmlFor={`${id}-vehicle`}>Vehicle</label>
@@ -108,14 +122,17 @@ export function NewJobPage(page: PageProps) {
       </div>
       <LayoutChoice
         title="Front axle"
-        layouts={startingLayouts.filter(({ axle }) => axle === 'front')}
+        layouts={[
+          ...ownModels(own.files, 'front'),
+          ...startingLayouts.filter(({ axle }) => axle === 'front'),
+        ]}
         chosen={front}
         onChoose={setFront}
       />
       <LayoutChoice
         title="Rear axle"
         none="Not in this job"
-        layouts={startingLayouts.filter(({ axle }) => axle === 'rear')}
+        layouts={[...ownModels(own.files, 'rear'), ...startingLayouts.filter(({ axle }) => axle === 'rear')]}
         chosen={rear}
         onChoose={setRear}
       />
@@ -123,6 +140,18 @@ export function NewJobPage(page: PageProps) {
         A layout is a typical corner with invented points: it says what comes apart and what to look at. What
         its figures are worth is said wherever they count, and grows with what is measured.
       </p>
+      {own.workshop === null && (
+        <div className="beside-field">
+          <label htmlFor={`${id}-workshop`}>What is the workshop called?</label>
+          <input
+            id={`${id}-workshop`}
+            value={called}
+            autoComplete="off"
+            onChange={(event) => setCalled(event.target.value)}
+          />
+          <small>Asked once on this device. The name stands on every proof.</small>
+        </div>
+      )}
       <div className="beside-field new-hand">
         <label htmlFor={`${id}-hand`}>Your initials</label>
         <input

@@ -1,0 +1,93 @@
+import { type Problem, readCorner } from '../../corner/index.ts'
+import { readKit } from '../../kit/index.ts'
+import { digestOf, sealEntries } from '../../proof/index.ts'
+import { Refusal } from '../../quantity/index.ts'
+import { readSpec } from '../../spec/index.ts'
+import { clockNow, ownWorkshop, workshopJob } from '../../store/browser/index.ts'
+import { fileNamed } from './file-named.ts'
+import type { KeepAsks, KeptFile } from './keep-messages.ts'
+import type { Keeper } from './keeper.ts'
+import { rowOf } from './kept-rows.ts'
+
+const readers = { corner: readCorner, spec: readSpec, kit: readKit } as const
+
+/** The newest version of every file of the workshop. */
+export async function workshopFiles({ store }: Keeper): Promise<KeepAsks['files']['back']> {
+  const own = await ownWorkshop(store)
+  if (!own) return { files: [] }
+  const pinned = await store.job(workshopJob).pinned()
+  const files = own.state.files.flatMap(({ what, id, digest }): readonly KeptFile[] => {
+    const found = pinned.find((one) => one.digest === digest)
+    return found ? [{ what, id, digest, file: found.file }] : []
+  })
+  return { files }
+}
+
+/**
+ * Keeps a new version of a file and says so in the workshop's log. A file with a fault is not kept: its faults come back.
+ *
+ * @throws {Refusal} `no-workshop` while there is none to keep it for; `no-room`, `read-only`
+ */
+export async function fileSaved(
+  { store, device }: Keeper,
+  { what, file }: KeepAsks['saveFile']['give'],
+): Promise<KeepAsks['saveFile']['back']> {
+  const problems = faults(what, file)
+  if (problems.length > 0) return { saved: null, problems }
+  const own = await ownWorkshop(store)
+  if (!own)
+    throw new Refusal<'no-workshop'>({
+      code: 'no-workshop',
+      at: 'workshop',
+      given: '',
+      sentence: 'This device belongs to no workshop yet, so there is nobody to keep files for.',
+      remedy: 'Say under Workshop what it is called.',
+    })
+  const { id } = file as { readonly id: string }
+  const digest = digestOf(what, file)
+  const kept = store.job(workshopJob)
+  const signer = await device()
+  await kept.pin({ what, digest, file })
+  const whose = { workshop: own.name, job: workshopJob }
+  await kept.change(whose, (known) =>
+    sealEntries([...known, { kind: 'file kept', data: { what, id, digest } }], {
+      ...whose,
+      signer,
+      person: 'owner',
+      ...clockNow(),
+    }),
+  )
+  return { saved: { what, id, digest, file }, problems: [] }
+}
+
+function faults(what: KeptFile['what'], file: unknown): readonly Problem[] {
+  const reading = readers[what](file)
+  return reading.ok ? [] : reading.problems
+}
+
+/** Says in a job's log that it is worked by the newest version of a file from now on. */
+export async function workedWith(
+  { store, device }: Keeper,
+  { job, role, id, hand }: KeepAsks['workWith']['give'],
+): Promise<KeepAsks['workWith']['back']> {
+  const what = role === 'front' || role === 'rear' ? 'corner' : role
+  const file = await fileNamed(store, what, id)
+  const kept = store.job(job)
+  const { whose } = await kept.read()
+  if (!whose) throw new Error(`Job ${job} holds nothing to write on.`)
+  const signer = await device()
+  await kept.pin(file)
+  await kept.change(whose, (known) =>
+    sealEntries(
+      [
+        ...known,
+        {
+          kind: 'works with',
+          data: { role, id: (file.file as { readonly id: string }).id, digest: file.digest },
+        },
+      ],
+      { ...whose, signer, person: hand, ...clockNow() },
+    ),
+  )
+  return { row: await rowOf(store, job) }
+}
