@@ -1,11 +1,13 @@
-import { choleskyOf } from '../measure/index.ts'
+import { dot } from './dot.ts'
 import type { EvidenceRow, EvidenceRows } from './evidence-rows.ts'
 import type { Foreseen, History, Story } from './history.ts'
 import type { Knob } from './knobs.ts'
-import { integralOf } from './log-evidence.ts'
+import { integralOf, knobProducts } from './log-evidence.ts'
+import { scaledColumn } from './scaled-column.ts'
 import type { VehicleModel } from './vehicle-model.ts'
 import { fourWheels, heightAt } from './vehicle-vector.ts'
 import type { VehicleWay } from './vehicle-way.ts'
+import { type Scatter, whitening } from './whitening.ts'
 
 type Numbers = Float64Array | null
 
@@ -59,8 +61,8 @@ export function historyOf(story: Story, { rows, knobs, now, sound, spreads }: Hi
   for (let i = 0; i < n; i++) residual[i]! -= expected[i]!
   const scatter: Scatter[] = []
   const put = (drawn: Numbers, set: Numbers, present: Float64Array): void => {
-    const own = scaled(present, spreads)
-    scatter.push({ rows: scaled(stack(drawn, set, present), spreads), present: own })
+    const own = scaledColumn(present, spreads)
+    scatter.push({ rows: scaledColumn(stack(drawn, set, present), spreads), present: own })
   }
   now.ofModel.forEach((column, k) => {
     put(sound.ofModel[k]!, past.ofModel[k]!, column)
@@ -78,11 +80,11 @@ export function historyOf(story: Story, { rows, knobs, now, sound, spreads }: Hi
   knobs.forEach((knob, k) => {
     // a sleeve has no middle: the maker's figure may be with it either way round
     if (knob.adjuster.kind === 'offset sleeve')
-      put(scaled(soundRates[k]!, knob.half / Math.SQRT2), null, new Float64Array(nowRates[k]!.length))
+      put(scaledColumn(soundRates[k]!, knob.half / Math.SQRT2), null, new Float64Array(nowRates[k]!.length))
     if (knob.known === null) {
-      free.push(scaled(stack(null, pastRates[k]!, nowRates[k]!), knob.half))
-      knobsNow.push(scaled(nowRates[k]!, knob.half))
-    } else put(null, scaled(pastRates[k]!, knob.known), scaled(nowRates[k]!, knob.known))
+      free.push(scaledColumn(stack(null, pastRates[k]!, nowRates[k]!), knob.half))
+      knobsNow.push(scaledColumn(nowRates[k]!, knob.half))
+    } else put(null, scaledColumn(pastRates[k]!, knob.known), scaledColumn(nowRates[k]!, knob.known))
   })
   // an unseen sleeve leans the pin by its whole tilt wherever it was set: camber and caster cannot both be met
   const missed = (row: EvidenceRow): number =>
@@ -94,7 +96,7 @@ export function historyOf(story: Story, { rows, knobs, now, sound, spreads }: Hi
     ...limits.map(({ design }) => (spreads * design) ** 2),
     ...setRows.map((row) => spreads ** 2 * (row.set ** 2 + missed(row))),
   ]
-  const { triangle, white } = whitening({
+  const { white, logDet, standing } = whitening({
     own,
     noise: noise.map((line) => line.map((x) => x * spreads ** 2)),
     scatter,
@@ -103,111 +105,32 @@ export function historyOf(story: Story, { rows, knobs, now, sound, spreads }: Hi
   const residualWhite = white(residual)
   const low = Float64Array.from(unseen, (knob) => knob.low / knob.half)
   const high = Float64Array.from(unseen, (knob) => knob.high / knob.half)
-  const set = integralOf(
-    { knobs: knobColumns.map((c) => c.subarray(0, m)), low, high, residual: residualWhite.subarray(0, m) },
-    [],
-  )
-  const logDet = (to: number): number => {
-    let sum = -0.5 * to * Math.log(2 * Math.PI)
-    for (let i = 0; i < to; i++) sum -= Math.log(triangle[i]![i]!)
-    return sum
+  const told = (to: number) => {
+    const first = {
+      knobs: knobColumns.map((c) => c.subarray(0, to)),
+      residual: residualWhite.subarray(0, to),
+    }
+    return { ...first, products: knobProducts({ ...first, low, high }), low, high }
   }
+  const all = told(n)
   return {
     story,
     column: (rate) => white(stack(null, story === 'set after' ? rate : null, rate)),
     lately: (rate) => white(stack(null, null, rate)),
-    since: (knob) => white(scaled(stack(null, pastRates[knob]!, null), -knobs[knob]!.half)),
+    since: (knob) => white(scaledColumn(stack(null, pastRates[knob]!, null), -knobs[knob]!.half)),
     knobs: knobColumns,
     knobsNow,
     low,
     high,
     residual: residualWhite,
-    edges: integralOf({ knobs: knobColumns, low, high, residual: residualWhite }, []).edges,
+    products: all.products,
+    edges: integralOf(all, []).edges,
     limits: m,
     logScale: logDet(n),
-    logSet: set.log + logDet(m),
-    standing: (left) => standingOf(triangle, left, m),
+    logSet: integralOf(told(m), []).log + logDet(m),
+    standing,
     further: (row) => foreseen(row, { level, scatter, white }),
   }
-}
-
-/** One thing that scatters, at one standard deviation: on the rows, and on the vehicle as it stands. */
-interface Scatter {
-  readonly rows: Float64Array
-  readonly present: Float64Array
-}
-
-function whitening({
-  own,
-  noise,
-  scatter,
-}: {
-  readonly own: readonly number[]
-  readonly noise: EvidenceRows['noise']
-  readonly scatter: readonly Scatter[]
-}) {
-  const m = own.length
-  const n = m + noise.length
-  const covariance = Array.from({ length: n }, () => new Array<number>(n).fill(0))
-  own.forEach((variance, i) => {
-    covariance[i]![i] = variance
-  })
-  noise.forEach((line, i) => {
-    line.forEach((x, j) => {
-      covariance[m + i]![m + j] = x
-    })
-  })
-  for (const { rows } of scatter)
-    for (let i = 0; i < n; i++) {
-      const x = rows[i]!
-      if (x === 0) continue
-      const line = covariance[i]!
-      for (let j = 0; j < n; j++) line[j]! += x * rows[j]!
-    }
-  const triangle = choleskyOf(covariance)
-  const white = (column: Float64Array): Float64Array => {
-    const out = new Float64Array(n)
-    for (let i = 0; i < n; i++) {
-      const line = triangle[i]!
-      let sum = column[i]!
-      for (let j = 0; j < i; j++) sum -= line[j]! * out[j]!
-      out[i] = sum / line[i]!
-    }
-    return out
-  }
-  return { triangle, white }
-}
-
-/** The rows above the limits, each against what all others say of it: K·r over the root of K's diagonal, K the precision. */
-function standingOf(
-  triangle: readonly (readonly number[])[],
-  left: Float64Array,
-  from: number,
-): Float64Array {
-  const n = left.length
-  const back = (column: Float64Array): Float64Array => {
-    const out = Float64Array.from(column)
-    for (let i = n - 1; i >= 0; i--) {
-      out[i]! /= triangle[i]![i]!
-      for (let j = 0; j < i; j++) out[j]! -= triangle[i]![j]! * out[i]!
-    }
-    return out
-  }
-  const pulled = back(left)
-  return Float64Array.from({ length: n - from }, (_, k) => {
-    const i = from + k
-    // column i of the inverse triangle, whose square is the precision of row i
-    const column = new Float64Array(n)
-    column[i] = 1 / triangle[i]![i]!
-    let precision = column[i]! ** 2
-    for (let r = i + 1; r < n; r++) {
-      let sum = 0
-      for (let j = i; j < r; j++) sum -= triangle[r]![j]! * column[j]!
-      column[r] = sum / triangle[r]![r]!
-      precision += column[r]! ** 2
-    }
-    return pulled[i]! / Math.sqrt(precision)
-  })
 }
 
 function foreseen(
@@ -263,11 +186,3 @@ const isSet = (row: EvidenceRow, rates: readonly Float64Array[], knobs: readonly
   knobs.some((knob, k) => Math.abs(times(row, rates[k]!)) * knob.half > setBy)
 
 const times = ({ of }: Pick<EvidenceRow, 'of'>, numbers: Float64Array): number => dot(of, numbers)
-
-function dot(a: Float64Array, b: Float64Array): number {
-  let sum = 0
-  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!
-  return sum
-}
-
-const scaled = (column: Float64Array, k: number): Float64Array => column.map((x) => k * x)

@@ -1,5 +1,6 @@
 import type { Edges } from './boxed-integral.ts'
 import type { EvidenceRow } from './evidence-rows.ts'
+import type { KnobProducts } from './log-evidence.ts'
 
 /**
  * What may have happened to the adjusters: somebody set the angles inside before it happened, or after it, or they stand
@@ -37,6 +38,7 @@ export interface History {
   readonly low: Float64Array
   readonly high: Float64Array
   readonly residual: Float64Array
+  readonly products: KnobProducts
   /** What stands in for those ends when nothing is at fault: where other integrals start. */
   readonly edges: Edges
   /** How many of the first rows are limits. */

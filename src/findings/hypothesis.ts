@@ -2,6 +2,7 @@ import type { Family } from './family.ts'
 import type { History, Story } from './history.ts'
 import { logEvidence, type Unknown } from './log-evidence.ts'
 import { logSum } from './log-sum.ts'
+import { scaledColumn } from './scaled-column.ts'
 import { type KindPrior, suspectPriors } from './suspect-priors.ts'
 import { type Truncated, truncatedNormal } from './truncated-normal.ts'
 import type { VehicleModel } from './vehicle-model.ts'
@@ -73,10 +74,11 @@ export function hypothesisOf(
     if (weight === 0) return []
     const column = family.late ? history.lately : history.column
     // where an adjuster stands now is its own unknown; where it stood is told by what was set
-    const whole = family.knob === undefined ? column(main) : scaled(history.since(family.knob), halfRanges)
+    const whole =
+      family.knob === undefined ? column(main) : scaledColumn(history.since(family.knob), halfRanges)
     const sideways = family.also.map(
       ({ spread, mean = 0 }, i): Unknown => ({
-        column: scaled(column(sides[i]!), spread),
+        column: scaledColumn(column(sides[i]!), spread),
         mean: mean / spread,
         low: Number.NEGATIVE_INFINITY,
         high: Number.POSITIVE_INFINITY,
@@ -134,7 +136,7 @@ export function explainedBy(
 /** The size of a family as an unknown, in units of its spread. */
 function mainUnknown(column: Float64Array, { mean, spread, low, high }: KindPrior, way: 1 | -1): Unknown {
   return {
-    column: scaled(column, way * spread),
+    column: scaledColumn(column, way * spread),
     mean: mean / spread,
     low: low / spread,
     high: high / spread,
@@ -146,5 +148,3 @@ export function logShare({ mean, spread, low, high }: KindPrior): number {
   truncatedNormal((low - mean) / spread, (high - mean) / spread, cut)
   return cut.logShare
 }
-
-const scaled = (column: Float64Array, k: number): Float64Array => column.map((x) => k * x)

@@ -1,4 +1,5 @@
 import { type BoxedIntegral, boxedIntegral, type Edges } from './boxed-integral.ts'
+import { dot } from './dot.ts'
 import type { History } from './history.ts'
 
 /** Keeps an adjuster that nothing was read about from having no end. @source own choice */
@@ -12,8 +13,36 @@ export interface Unknown {
   readonly high: number
 }
 
+/** What every integral of a story has in common: its adjusters against each other and against the residual. */
+export interface KnobProducts {
+  readonly precision: Float64Array
+  readonly pull: Float64Array
+  /** Log density at no effect and no knob, over the box of the adjusters. */
+  readonly constant: number
+}
+
 /** A story as far as its evidence needs it. */
-export type Told = Pick<History, 'knobs' | 'low' | 'high' | 'residual'> & { readonly edges?: Edges }
+export type Told = Pick<History, 'knobs' | 'low' | 'high' | 'residual' | 'products'> & {
+  readonly edges?: Edges
+}
+
+/** What every integral of a story has in common. @source definition */
+export function knobProducts({
+  knobs,
+  low,
+  high,
+  residual,
+}: Pick<History, 'knobs' | 'low' | 'high' | 'residual'>): KnobProducts {
+  const n = knobs.length
+  const precision = new Float64Array(n * n)
+  let constant = -0.5 * dot(residual, residual)
+  for (let i = 0; i < n; i++) {
+    for (let j = 0; j <= i; j++) precision[i * n + j] = precision[j * n + i] = dot(knobs[i]!, knobs[j]!)
+    precision[i * n + i]! += weak
+    constant -= Math.log(high[i]! - low[i]!)
+  }
+  return { precision, pull: Float64Array.from(knobs, (column) => dot(column, residual)), constant }
+}
 
 /**
  * Log density of what was read, given the limits, with some unknowns beside the adjusters; and where all of them lie,
@@ -28,40 +57,30 @@ export function logEvidence(history: History, unknowns: readonly Unknown[]): Box
 
 /** The integral over adjusters in their box and unknowns in theirs, without the scale of the rows. */
 export function integralOf(
-  { knobs, low, high, residual, edges }: Told,
+  { knobs, low, high, residual, edges, products }: Told,
   unknowns: readonly Unknown[],
 ): BoxedIntegral {
-  const columns = [...knobs, ...unknowns.map(({ column }) => column)]
-  const n = columns.length
+  const k = knobs.length
+  const n = k + unknowns.length
   const precision = new Float64Array(n * n)
   const pull = new Float64Array(n)
   const [from, to] = [new Float64Array(n), new Float64Array(n)]
-  let constant = -0.5 * dot(residual, residual)
-  for (let i = 0; i < n; i++) {
-    const column = columns[i]!
-    for (let j = 0; j <= i; j++) precision[i * n + j] = precision[j * n + i] = dot(column, columns[j]!)
-    pull[i] = dot(column, residual)
-    if (i < knobs.length) {
-      precision[i * n + i]! += weak
-      from[i] = low[i]!
-      to[i] = high[i]!
-      constant -= Math.log(to[i]! - from[i]!)
-      continue
-    }
-    const { mean, ...ends } = unknowns[i - knobs.length]!
+  for (let i = 0; i < k; i++) precision.set(products.precision.subarray(i * k, (i + 1) * k), i * n)
+  pull.set(products.pull)
+  from.set(low)
+  to.set(high)
+  let { constant } = products
+  unknowns.forEach(({ column, mean, ...ends }, u) => {
+    const i = k + u
+    for (let j = 0; j <= i; j++)
+      precision[i * n + j] = precision[j * n + i] = dot(column, j < k ? knobs[j]! : unknowns[j - k]!.column)
     precision[i * n + i]! += 1
-    pull[i]! += mean
+    pull[i] = dot(column, residual) + mean
     from[i] = ends.low
     to[i] = ends.high
     constant -= 0.5 * (mean ** 2 + Math.log(2 * Math.PI))
-  }
+  })
   if (n === 0) return { log: constant, mean: pull, variance: from, edges: { tightness: from, push: pull } }
   const found = boxedIntegral(precision, pull, from, to, edges)
   return { ...found, log: found.log + constant }
-}
-
-function dot(a: Float64Array, b: Float64Array): number {
-  let sum = 0
-  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!
-  return sum
 }

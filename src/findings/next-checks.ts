@@ -1,5 +1,6 @@
 import { checkMinutes } from './check-minutes.ts'
 import { type CheckLeft, checksLeft } from './checks-left.ts'
+import { dot } from './dot.ts'
 import type { NextCheck } from './findings.ts'
 import { type FurtherReading, furtherReadings } from './further-readings.ts'
 import type { Foreseen } from './history.ts'
@@ -112,10 +113,4 @@ function outcomesOf(
     }
     return { belief, mean, variance: spread }
   })
-}
-
-function dot(a: Float64Array, b: Float64Array): number {
-  let sum = 0
-  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!
-  return sum
 }

@@ -2,6 +2,7 @@ import type { History } from './history.ts'
 import { type Explained, type Hypothesis, logShare, sizeOf } from './hypothesis.ts'
 import { logEvidence, type Unknown } from './log-evidence.ts'
 import { logSum } from './log-sum.ts'
+import { scaledColumn } from './scaled-column.ts'
 import { storyShares } from './suspect-priors.ts'
 
 /** Two faults at once. */
@@ -21,9 +22,8 @@ const firstOnes = 4
 const secondOnes = 8
 
 /** About what a fault would gain as a second one, for what the first one leaves: as if its size were normal about nothing. */
-function gainOf({ history, left }: Explained, { family, main }: Hypothesis): number {
+function gainOf({ left }: Explained, { family }: Hypothesis, column: Float64Array): number {
   const { mean, spread } = sizeOf(family)
-  const column = family.late ? history.lately(main) : history.column(main)
   const wide = Math.hypot(mean, spread)
   let [along, square] = [0, 0]
   for (let i = 0; i < left.length; i++) {
@@ -37,9 +37,7 @@ function gainOf({ history, left }: Explained, { family, main }: Hypothesis): num
 /** Two that do the same to the readings would only share out one size between them. @source own choice */
 const alike = 0.9
 
-function isLike(a: Hypothesis, b: Hypothesis): boolean {
-  const { history } = a.best
-  const [x, y] = [history.lately(a.main), history.lately(b.main)]
+function isLike(x: Float64Array, y: Float64Array): boolean {
   let [along, left, right] = [0, 0, 0]
   for (let i = 0; i < x.length; i++) {
     along += x[i]! * y[i]!
@@ -74,10 +72,27 @@ export function pairsOf(
   const firsts = [...usable].sort((a, b) => beliefs[b + 1]! - beliefs[a + 1]!).slice(0, firstOnes)
   const faulty = 1 - priors[0]!
   const told = new Set<string>()
+  const columns = new Map<string, Float64Array>()
+  /** What a fault does to the rows of a story, after the setting whatever the story says or as the story has it. */
+  const columnOf = (history: History, i: number, late: boolean): Float64Array => {
+    const key = `${history.story} ${i} ${late}`
+    const known = columns.get(key)
+    if (known) return known
+    const { main } = hypotheses[i]!
+    const made = late ? history.lately(main) : history.column(main)
+    columns.set(key, made)
+    return made
+  }
   return firsts.flatMap((a) => {
+    const first = hypotheses[a]!.best
+    const { history } = first
+    const own = columnOf(history, a, true)
     const seconds = usable
-      .filter((b) => b !== a && !isLike(hypotheses[a]!, hypotheses[b]!))
-      .map((b) => ({ b, gain: gainOf(hypotheses[a]!.best, hypotheses[b]!) }))
+      .filter((b) => b !== a && !isLike(own, columnOf(history, b, true)))
+      .map((b) => {
+        const column = columnOf(history, b, hypotheses[b]!.family.late === true)
+        return { b, gain: gainOf(first, hypotheses[b]!, column) }
+      })
       .filter(({ gain }) => gain > worthwhile)
       .sort((x, y) => y.gain + Math.log(priors[y.b + 1]!) - x.gain - Math.log(priors[x.b + 1]!))
       .slice(0, secondOnes)
@@ -109,13 +124,18 @@ function unknownsOf(history: History, { family, main, sides }: Hypothesis): read
   const wide = Math.hypot(mean, spread)
   const size: Unknown =
     back > 0
-      ? { column: scaled(column(main), wide), mean: 0, low: -high / wide, high: high / wide }
-      : { column: scaled(column(main), spread), mean: mean / spread, low: low / spread, high: high / spread }
+      ? { column: scaledColumn(column(main), wide), mean: 0, low: -high / wide, high: high / wide }
+      : {
+          column: scaledColumn(column(main), spread),
+          mean: mean / spread,
+          low: low / spread,
+          high: high / spread,
+        }
   return [
     size,
     ...family.also.map(
       ({ spread: s, mean: m = 0 }, i): Unknown => ({
-        column: scaled(column(sides[i]!), s),
+        column: scaledColumn(column(sides[i]!), s),
         mean: m / s,
         low: Number.NEGATIVE_INFINITY,
         high: Number.POSITIVE_INFINITY,
@@ -129,5 +149,3 @@ function logCut({ family }: Hypothesis): number {
   if (prior.back === 0) return logShare(prior)
   return logShare({ ...prior, mean: 0, spread: Math.hypot(prior.mean, prior.spread), low: -prior.high })
 }
-
-const scaled = (column: Float64Array, k: number): Float64Array => column.map((x) => k * x)

@@ -1,4 +1,4 @@
-import { boxedIntegral } from './boxed-integral.ts'
+import { choleskyOf } from '../measure/index.ts'
 import type { History } from './history.ts'
 import { type Hypothesis, sizeOf } from './hypothesis.ts'
 
@@ -15,31 +15,27 @@ export interface Prediction {
  * readings tell them apart, the adjusters turned so as to make it least, each turn counted against its half range.
  *
  * @param history the story in which adjusters may stand anywhere
- * @source own derivation: docs/methods/findings.md
+ * @source own derivation: docs/methods/findings.md; the matrix identity: Woodbury (textbooks)
  */
 export function predictionsOf(history: History, hypotheses: readonly Hypothesis[]): readonly Prediction[] {
-  const { knobs } = history
-  const n = knobs.length
-  const precision = new Float64Array(n * n)
-  for (let i = 0; i < n; i++)
-    for (let j = 0; j < n; j++) precision[i * n + j] = dot(knobs[i]!, knobs[j]!) + (i === j ? 1 : 0)
-  const [low, high] = [
-    new Float64Array(n).fill(Number.NEGATIVE_INFINITY),
-    new Float64Array(n).fill(Number.POSITIVE_INFINITY),
-  ]
+  const { knobs, residual } = history
+  const n = residual.length
+  // least of |d − K·t|² + |t|² over all turns t is dᵀ·(1 + K·Kᵀ)⁻¹·d
+  const open = Array.from({ length: n }, (_, i) =>
+    Array.from({ length: n }, (_, j) =>
+      knobs.reduce((sum, column) => sum + column[i]! * column[j]!, i === j ? 1 : 0),
+    ),
+  )
+  const triangle = Float64Array.from(choleskyOf(open).flat())
   const place = (effect: Float64Array): Float64Array => {
-    const pull = Float64Array.from(knobs, (column) => dot(column, effect))
-    const turned = n === 0 ? pull : boxedIntegral(precision, pull, low, high).mean
-    const all = new Float64Array(effect.length + n)
-    all.set(effect)
-    for (let k = 0; k < n; k++) {
-      const column = knobs[k]!
-      for (let i = 0; i < effect.length; i++) all[i]! -= turned[k]! * column[i]!
-      all[effect.length + k] = turned[k]!
+    const out = Float64Array.from(effect)
+    for (let i = 0; i < n; i++) {
+      for (let j = 0; j < i; j++) out[i]! -= triangle[i * n + j]! * out[j]!
+      out[i]! /= triangle[i * n + i]!
     }
-    return all
+    return out
   }
-  const nothing = place(new Float64Array(history.residual.length))
+  const nothing = place(new Float64Array(n))
   return [
     { best: nothing, usual: nothing },
     ...hypotheses.map(({ family, size, beside, main, sides }): Prediction => {
@@ -52,10 +48,4 @@ export function predictionsOf(history: History, hypotheses: readonly Hypothesis[
       return { best: place(best), usual: place(own.map((x) => (size < 0 ? -mean : mean) * x)) }
     }),
   ]
-}
-
-function dot(a: Float64Array, b: Float64Array): number {
-  let sum = 0
-  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!
-  return sum
 }

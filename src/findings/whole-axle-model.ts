@@ -3,6 +3,7 @@ import {
   type AxleDrive,
   axlePoseAt,
   type Side,
+  type SolidAxle,
   type SolidAxlePoints,
   solidAxle,
   type TwistBeam,
@@ -12,6 +13,7 @@ import { metre, rad } from '../quantity/index.ts'
 import { type AxleBody, bodyWith } from './axle-body.ts'
 import type { AxleModel, WholeWay } from './axle-model.ts'
 import { axleCamber, axleToe, modelCamber, modelToe } from './scatter.ts'
+import { type SingleWay, singleWays } from './single-ways.ts'
 import { axleNumbers, ofAxle, ofTurn } from './vehicle-vector.ts'
 import { wholePointNames } from './whole-point-names.ts'
 
@@ -35,14 +37,14 @@ export interface WholeStanding {
  */
 export function wholeAxleModel(corner: Corner, { travel, set, turns }: WholeStanding): AxleModel {
   const drawn = wholeAxlePoints(corner)
-  const body = (points: SolidAxlePoints | TwistBeam, way: WholeWay, k: number): AxleBody =>
-    bodyWith(points, [set, 1], [way, k])
+  const body = (points: SolidAxlePoints | TwistBeam, way: WholeWay, k: number): ReadyAxle =>
+    readyAxle(bodyWith(points, [set, 1], [way, k]))
   const steers = turns && 'location' in drawn && drawn.steering !== null
   const straight = body(drawn, {}, 0)
   const drops = steers
     ? { left: dropForTurn(straight, travel, 'left'), right: dropForTurn(straight, travel, 'right') }
     : { left: null, right: null }
-  const seen = (axle: AxleBody, at: Travel): Seen => seenOf(axle, at, drops)
+  const seen = (axle: ReadyAxle, at: Travel): Seen => seenOf(axle, at, drops)
   const here = seen(straight, travel)
   const slopes = slopesOf(straight, travel, drops)
   const difference = (after: Seen, before: Seen, over: number): Float64Array => {
@@ -58,8 +60,23 @@ export function wholeAxleModel(corner: Corner, { travel, set, turns }: WholeStan
     }
     return rate
   }
-  const rateOf = (way: WholeWay): Float64Array =>
-    difference(seen(body(drawn, way, step), travel), seen(body(drawn, way, -step), travel), 2 * step)
+  const singles = new Map<string, Float64Array>()
+  const singleRate = ({ name, way }: SingleWay): Float64Array => {
+    const known = singles.get(name)
+    if (known) return known
+    const [after, before] = [step, -step].map((by) => seen(body(drawn, way, by), travel))
+    const made = difference(after!, before!, 2 * step)
+    singles.set(name, made)
+    return made
+  }
+  const rateOf = (way: WholeWay): Float64Array => {
+    const rate = new Float64Array(axleNumbers)
+    for (const single of singleWays(way)) {
+      const own = singleRate(single)
+      for (let i = 0; i < axleNumbers; i++) rate[i]! += single.times * own[i]!
+    }
+    return rate
+  }
   const numbers = Float64Array.from(here.straight)
   for (const side of sides) {
     const at = here.turned[side]
@@ -73,7 +90,7 @@ export function wholeAxleModel(corner: Corner, { travel, set, turns }: WholeStan
     if (spread === 0) return []
     return [0, 1, 2].map((axis) => {
       const moved = wholeAxlePoints(shifted(corner, name, axis, step))
-      const rate = difference(seen(bodyWith(moved, [set, 1]), travel), here, step)
+      const rate = difference(seen(body(moved, {}, 0), travel), here, step)
       return rate.map((x) => x * spread)
     })
   })
@@ -124,20 +141,26 @@ function shifted(corner: Corner, name: string, axis: number, by: number): Corner
   return { ...corner, points: { ...corner.points, [name]: { ...point, at } } }
 }
 
-function seenOf(axle: AxleBody, travel: Travel, drops: Readonly<Record<Side, number | null>>): Seen {
+/** A whole axle that was checked once, for as many poses as wanted. */
+type ReadyAxle =
+  | { readonly beam: TwistBeam }
+  | { readonly beam: null; readonly points: SolidAxlePoints; readonly axle: SolidAxle }
+
+function readyAxle({ points, settings }: AxleBody): ReadyAxle {
+  if ('location' in points) return { beam: null, points, axle: solidAxle(points, settings) }
+  return { beam: { ...points, ...(settings.shim ? { shim: settings.shim } : {}) } }
+}
+
+function seenOf(axle: ReadyAxle, travel: Travel, drops: Readonly<Record<Side, number | null>>): Seen {
   const at = (side: Side): Float64Array | null =>
     drops[side] === null ? null : numbersOf(axle, travel, drops[side])
   return { straight: numbersOf(axle, travel, 0), turned: { left: at('left'), right: at('right') } }
 }
 
-function numbersOf({ points, settings }: AxleBody, travel: Travel, drop: number): Float64Array {
+function numbersOf(ready: ReadyAxle, travel: Travel, drop: number): Float64Array {
   const numbers = new Float64Array(axleNumbers)
-  if (!('location' in points)) {
-    const shim = settings.shim ? { shim: settings.shim } : {}
-    const wheels = twistBeamReadings(
-      { ...points, ...shim },
-      { left: metre(travel.left), right: metre(travel.right) },
-    )
+  if (ready.beam) {
+    const wheels = twistBeamReadings(ready.beam, { left: metre(travel.left), right: metre(travel.right) })
     for (const side of sides) {
       numbers[ofAxle(side, 'camber')] = wheels[side].camber
       numbers[ofAxle(side, 'toe')] = wheels[side].toe
@@ -145,7 +168,7 @@ function numbersOf({ points, settings }: AxleBody, travel: Travel, drop: number)
     }
     return numbers
   }
-  const pose = axlePoseAt(solidAxle(points, settings), driveOf(points, travel, drop))
+  const pose = axlePoseAt(ready.axle, driveOf(ready.points, travel, drop))
   for (const side of sides) {
     const wheel = pose[side]
     numbers[ofAxle(side, 'camber')] = wheel.camber
@@ -169,7 +192,7 @@ function driveOf({ left, right }: SolidAxlePoints, travel: Travel, drop: number)
 const slopeStep = 1e-3
 
 /** Drop arm at which a wheel has turned 20° to its own side, rad; null where it does not get there. */
-function dropForTurn(axle: AxleBody, travel: Travel, side: Side): number | null {
+function dropForTurn(axle: ReadyAxle, travel: Travel, side: Side): number | null {
   try {
     const toe = (drop: number): number => numbersOf(axle, travel, drop)[ofAxle(side, 'toe')]!
     const straight = toe(0)
@@ -188,7 +211,7 @@ function dropForTurn(axle: AxleBody, travel: Travel, side: Side): number | null 
 }
 
 function slopesOf(
-  axle: AxleBody,
+  axle: ReadyAxle,
   travel: Travel,
   drops: Readonly<Record<Side, number | null>>,
 ): Readonly<Record<Side, { readonly inner: number; readonly outer: number } | null>> {

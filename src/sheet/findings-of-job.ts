@@ -10,7 +10,7 @@ import { beliefText } from './findings-belief.ts'
 import { checkCautions } from './findings-check-words.ts'
 import { findingsChecks, separatingCheck } from './findings-checks.ts'
 import { evidenceSentence } from './findings-evidence.ts'
-import { ghostOnCorner } from './findings-ghost.ts'
+import { type Ghost, ghostOnCorner } from './findings-ghost.ts'
 import { findingsOrders } from './findings-orders.ts'
 import { type FindingsAsked, findingsProblemOfJob } from './findings-problem-of-job.ts'
 import { answerOf, groupSentence, othersOf } from './findings-sentences.ts'
@@ -118,11 +118,16 @@ function laidOut({
     axle === 'front' || axle === 'rear' ? cornerAt(sources, axle satisfies AxleEnd) : null
   const takesPart = takingPart(found)
   const all = found.groups.flatMap(({ suspects }) => suspects)
+  const ghosts = new Map<RankedSuspect, Ghost>()
+  const ghostOf = (one: RankedSuspect): Ghost => {
+    const made = ghosts.get(one) ?? ghostOnCorner(one, cornerOf(one.suspect.axle), state, round)
+    ghosts.set(one, made)
+    return made
+  }
   const words = (one: RankedSuspect['suspect']) => {
     const ranked =
       all.find(({ suspect }) => suspect === one) ?? all.find(({ suspect }) => isSame(suspect, one))!
-    const { moved } = ghostOnCorner(ranked, cornerOf(one.axle), state, round)
-    return suspectWords({ ...ranked, moved }, cornerOf(one.axle), units)
+    return suspectWords({ ...ranked, moved: ghostOf(ranked).moved }, cornerOf(one.axle), units)
   }
   const groups = found.groups
     .filter(({ suspects }) => takesPart(suspects) >= told.belief)
@@ -135,7 +140,6 @@ function laidOut({
         .slice(0, worthTelling.most)
       const lines = shown.map((one) => {
         const corner = cornerOf(one.suspect.axle)
-        const { drawn } = ghostOnCorner(one, corner, state, round)
         const own = takesPart([one])
         return {
           id: [one.suspect.kind, one.suspect.axle, one.suspect.side, one.suspect.at].join(' | '),
@@ -145,7 +149,7 @@ function laidOut({
           speaksFor: one.speaksFor.slice(0, 5).map((said) => evidenceSentence(said, problem, units)),
           speaksAgainst: one.speaksAgainst.slice(0, 5).map((said) => evidenceSentence(said, problem, units)),
           proof: proofOf(one.suspect, corner),
-          ghost: drawn,
+          ghost: ghostOf(one).drawn,
         }
       })
       return {

@@ -211,7 +211,9 @@ function examined(corner: Corner, { settings }: Round): ExaminedAxle {
 }
 
 function setBackOf(round: Round, context: GaugeContext): Measured | null {
-  for (const { observation } of round.readings)
+  for (const { observation } of round.readings) {
+    // Only strings give it: nothing else is read twice.
+    if (observation.method !== 'strings and rule') continue
     try {
       const read = readingOf(observation, context).find(({ name }) => name === 'front set-back')
       if (read) return read.measured
@@ -219,5 +221,6 @@ function setBackOf(round: Round, context: GaugeContext): Measured | null {
       // Told already, where the round was read.
       if (!(error instanceof Refusal)) throw error
     }
+  }
   return null
 }

@@ -19,7 +19,13 @@ function bentArm(problem: FindingsProblem, story: Story): number {
   const knobs = problem.axles.flatMap(knobsOf)
   const at = { travel: level, turns: false, plays: [] }
   const now = vehicleModel(problem.axles, knobs, at)
-  const history = historyOf(story, { rows: evidenceRows(problem, now.numbers), knobs, now, sound: now })
+  const history = historyOf(story, {
+    rows: evidenceRows(problem, now.numbers),
+    knobs,
+    now,
+    sound: now,
+    spreads: 1,
+  })
   const family = familiesOf(problem, knobs).find(
     ({ suspect }) => suspect.kind === 'bent lower arm' && suspect.side === 'left',
   )!
