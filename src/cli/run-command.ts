@@ -49,14 +49,18 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
     .showHelpAfterError('Type "axlewright --help" to see what can be asked.')
     .exitOverride()
 
-  const onJob = (name: string, about: string, run: (job: string, options: JobOptions) => Outcome): Command =>
+  const onJob = (
+    name: string,
+    about: string,
+    run: (job: string, options: JobOptions) => Promise<Outcome>,
+  ): Command =>
     program
       .command(`${name} JOB`)
       .description(about)
       .option('--with <FILE...>', 'corner, spec or kit files to use before those beside the job')
       .option('--json', 'write it as JSON')
       .option('--us', 'inches, lbf·ft and psi instead of metric units')
-      .action((job: string, options: JobOptions) => finish(run(job, options)))
+      .action(async (job: string, options: JobOptions) => finish(await run(job, options)))
 
   onJob('sheet', 'the whole job on one sheet: readings, moves, clamp pose, cautions', sheetCommand)
     .option('--html <FILE>', 'write it as a page for reading and printing (A4 or Letter, one ink)')
@@ -81,7 +85,9 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
     .command('follow-ups JOB')
     .description('what is to be done after the handover: wheel nuts again, heights and angles again')
     .option('--calendar <FILE>', 'write it as a calendar file (.ics)')
-    .action((job: string, options: { calendar?: string }) => finish(followUpsCommand(job, options)))
+    .action(async (job: string, options: { calendar?: string }) =>
+      finish(await followUpsCommand(job, options)),
+    )
 
   program
     .command('plan JOB')
@@ -104,7 +110,7 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
     .option('--json', 'write it as JSON')
     .option('--plain', 'plain ASCII marks, for terminals that show boxes')
     .addHelpText('after', planHelp)
-    .action((job: string, options: PlanCommandOptions) => finish(planCommand(job, options)))
+    .action(async (job: string, options: PlanCommandOptions) => finish(await planCommand(job, options)))
   program
     .command('layouts [ID] [FILE]')
     .description('the layouts to start a corner model from; with an id, its file')
@@ -137,7 +143,7 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
     .description(
       'look through corner, spec, kit and job files; every fault at once, with what would be right',
     )
-    .action((files: string[]) => finish(checkCommand(files)))
+    .action(async (files: string[]) => finish(await checkCommand(files)))
   program
     .command('poses FILE')
     .description('answer a file of pose cases, to hold the geometry against other programs')

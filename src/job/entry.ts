@@ -1,3 +1,5 @@
+import type { PrivateValue } from './private-value.ts'
+
 /** A bare entry of the log: what happened, exactly as it was written. It is never changed. @source definition */
 export interface Entry {
   readonly kind: string
@@ -12,4 +14,6 @@ export interface Job {
   /** The job's short number. */
   readonly job: string
   readonly entries: readonly Entry[]
+  /** Personal values that stand in sealed entries as tokens. */
+  readonly private?: readonly PrivateValue[]
 }

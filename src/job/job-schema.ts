@@ -10,11 +10,19 @@ const entry = z.strictObject({
   ...sealMembers,
 })
 
+const hex64 = z.string().regex(/^[0-9a-f]{64}$/, { error: () => '64 small hexadecimal digits' })
+
 const head = {
   ...fileHead,
   kind: z.literal('job').optional(),
   workshop: words,
   job: words.describe('The job’s short number.'),
+  private: z
+    .array(z.strictObject({ commitment: hex64, salt: hex64, value: z.string() }))
+    .optional()
+    .describe(
+      'Personal values that stand in sealed entries as tokens; what was erased is not there any more.',
+    ),
 }
 
 /**

@@ -28,11 +28,13 @@ export function readJob(json: unknown): Reading<Job> {
   )
   // The entries that can be read by themselves are still looked at, so that one round shows every fault.
   if (!head.ok) return bad([...head.problems, ...list.flatMap(loneFaults)])
-  const { workshop, job } = head.value
+  const { workshop, job, private: values } = head.value
   const entries = inCausalOrder(list as readonly Entry[])
   const halves = list.flatMap(halfSealed)
   const problems = halves.length > 0 ? halves : logFaults(numbered(entries))
-  return problems.length > 0 ? bad(problems) : good({ workshop, job, entries })
+  return problems.length > 0
+    ? bad(problems)
+    : good({ workshop, job, entries, ...(values ? { private: values } : {}) })
 }
 
 /** A sealed entry of a later format, or with members that this one does not know: kept as it is. */

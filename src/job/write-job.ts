@@ -7,6 +7,13 @@ import type { JobFile } from './job-schema.ts'
  * @source own derivation: docs/methods/formats.md
  * @example writeJob({ workshop: 'Harbour yard', job: '7-0412', entries: [] }).format // 1
  */
-export function writeJob({ workshop, job, entries }: Job): JobFile {
-  return { format: 1, kind: 'job', workshop, job, entries: entries.map((entry) => ({ ...entry })) }
+export function writeJob({ workshop, job, entries, private: values }: Job): JobFile {
+  return {
+    format: 1,
+    kind: 'job',
+    workshop,
+    job,
+    entries: entries.map((entry) => ({ ...entry })),
+    ...(values ? { private: values.map((one) => ({ ...one })) } : {}),
+  }
 }

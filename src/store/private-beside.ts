@@ -8,6 +8,8 @@ export interface PrivateBeside {
   readonly values: readonly PrivateValue[]
   /** Commitments under which something else lies by now: somebody changed it, or the disk lost it. */
   readonly spoilt: readonly string[]
+  /** Commitments of what was erased there. */
+  readonly erased: readonly string[]
 }
 
 /**
@@ -16,12 +18,18 @@ export interface PrivateBeside {
  * @source own derivation: docs/methods/record.md
  */
 export async function privateBeside(
-  kept: Pick<KeptJob, 'beside'>,
+  kept: Pick<KeptJob, 'beside' | 'kept'>,
   entries: readonly Entry[],
 ): Promise<PrivateBeside> {
   const values: PrivateValue[] = []
   const spoilt: string[] = []
-  for (const commitment of tokensIn(entries))
+  const erased: string[] = []
+  const there = new Set(await kept.kept())
+  for (const commitment of tokensIn(entries)) {
+    if (there.has(hashOf(erasedBytes(commitment)))) {
+      erased.push(commitment)
+      continue
+    }
     try {
       const bytes = await kept.beside(commitment)
       const value = bytes && privateIn(bytes)
@@ -31,7 +39,8 @@ export async function privateBeside(
       if (!(error instanceof Refusal) || error.code !== 'spoilt') throw error
       spoilt.push(commitment)
     }
-  return { values, spoilt }
+  }
+  return { values, spoilt, erased }
 }
 
 /**
@@ -73,6 +82,27 @@ export async function erasePrivate(
     if (await kept.forget(commitment)) count++
   }
   return count
+}
+
+/**
+ * Personal values that lie beside a log though no entry of it names them, or they were erased: a program was ended between
+ * the two, or an older copy was laid over the folder.
+ *
+ * @source own derivation: docs/methods/record.md
+ */
+export async function strayPrivate(
+  kept: Pick<KeptJob, 'kept' | 'beside'>,
+  entries: readonly Entry[],
+): Promise<readonly string[]> {
+  const hashes = await kept.kept()
+  const named = tokensIn(entries)
+  const stray: string[] = []
+  for (const hash of hashes) {
+    if (named.has(hash) && !hashes.includes(hashOf(erasedBytes(hash)))) continue
+    const bytes = await kept.beside(hash).catch(() => null)
+    if (bytes && privateIn(bytes)) stray.push(hash)
+  }
+  return stray
 }
 
 /** What an entry names, wherever in it: also in members of a newer version. */

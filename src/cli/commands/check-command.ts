@@ -1,16 +1,21 @@
 import { readFileSync } from 'node:fs'
-import { type AnyFile, checkTogether, foldJob, readAny } from '../../job/index.ts'
+import { type AnyFile, checkTogether, foldJob, inCausalOrder, readAny } from '../../job/index.ts'
 import { candidates, findModel } from '../files/find-model.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { problemLines } from '../files/problem-lines.ts'
+import { carried, folderOf, proofBytes } from '../record/carried.ts'
 
 const called = { corner: 'corner model', spec: 'spec sheet', kit: 'kit', job: 'job' } as const
 
 /** `axlewright check FILE…`: every fault of every file, and what they say against each other, in one go. */
-export function checkCommand(files: readonly string[]): Outcome {
+export async function checkCommand(files: readonly string[]): Promise<Outcome> {
   const faults = new Map<string, readonly string[]>()
   const sound: { name: string; file: AnyFile }[] = []
   for (const name of files) {
+    if (folderOf(name) !== null || proofBytes(name)) {
+      sound.push(...(await filesOf(name)))
+      continue
+    }
     const text = textOf(name)
     if (text === null) {
       faults.set(name, [`${name}: it cannot be read. Check the path.`])
@@ -22,7 +27,8 @@ export function checkCommand(files: readonly string[]): Outcome {
   }
   for (const { name, problems } of checkTogether(sound)) faults.set(name, problemLines(name, problems))
   let unseen = 0
-  const lines = files.flatMap((name) => {
+  const names = [...new Set([...files, ...sound.map(({ name }) => name), ...faults.keys()])]
+  const lines = names.flatMap((name) => {
     const wrong = faults.get(name)
     const file = sound.find((one) => one.name === name)?.file
     if (wrong || !file) return wrong ?? []
@@ -34,6 +40,19 @@ export function checkCommand(files: readonly string[]): Outcome {
   const count = [...faults.values()].reduce((sum, list) => sum + list.length, 0)
   const end = count === 0 ? [] : [`${count} ${count === 1 ? 'fault' : 'faults'} to mend.`]
   return { out: `${[...lines, ...end].join('\n')}\n`, code: count > 0 ? 2 : unseen > 0 ? 1 : 0 }
+}
+
+/** A job's folder, or a proof: the job in it, and the files that it pins. */
+async function filesOf(name: string): Promise<readonly { readonly name: string; readonly file: AnyFile }[]> {
+  const { whose, entries, snapshots } = await carried(name)
+  const job = { format: 'job', value: { ...whose, entries: inCausalOrder(entries) } } as const
+  const pinned = snapshots.flatMap(({ what, digest, file }) => {
+    const called = `${name}, pinned ${what} ${digest.slice(0, 8)}`
+    const reading = readAny({ name: `a.${what}.json`, text: JSON.stringify(file) })
+    if (!reading.ok) throw new BadInput(problemLines(called, reading.problems))
+    return [{ name: called, file: reading.value }]
+  })
+  return [{ name, file: job }, ...pinned]
 }
 
 /** What a job names and no file has: what it says of them is not checked, so the job is not proven fine. */

@@ -1,7 +1,7 @@
 import { usUnits } from '../../quantity/index.ts'
 import { findingsOfJob } from '../../sheet/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
-import { readSources } from '../files/read-sources.ts'
+import { jobSources } from '../record/job-sources.ts'
 import { findingsText } from '../text/findings-text.ts'
 import { plainText } from '../text/plain-text.ts'
 import type { JobOptions } from './sheet-command.ts'
@@ -12,8 +12,8 @@ export interface FindingsCommandOptions extends JobOptions {
 }
 
 /** `axlewright findings JOB`: which part explains the readings. Ends with 1 when a fault stands out or nothing can be told. */
-export function findingsCommand(job: string, options: FindingsCommandOptions): Outcome {
-  const sources = readSources(job, options.with ?? [])
+export async function findingsCommand(job: string, options: FindingsCommandOptions): Promise<Outcome> {
+  const sources = await jobSources(job, options.with ?? [])
   const round = options.round === undefined ? undefined : Number(options.round)
   if (round !== undefined && !Number.isInteger(round))
     throw new BadInput([`--round “${options.round}” is no number of a round. Say 1, 2 and so on.`])

@@ -1,14 +1,13 @@
 import { writeFileSync } from 'node:fs'
-import { clearedBy, foldJob, readJob } from '../../job/index.ts'
+import { clearedBy, foldJob, inCausalOrder } from '../../job/index.ts'
 import { calendarOfJob } from '../../sheet/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
-import { wholeOf } from '../files/problem-lines.ts'
-import { readJsonFile } from '../files/read-json-file.ts'
+import { carried } from '../record/carried.ts'
 
 /** `axlewright follow-ups JOB`: what is still to be done after the handover, and the same as a calendar file. */
-export function followUpsCommand(file: string, options: { calendar?: string }): Outcome {
-  const job = wholeOf(file, readJob(readJsonFile(file)))
-  const state = foldJob(job.entries)
+export async function followUpsCommand(file: string, options: { calendar?: string }): Promise<Outcome> {
+  const { whose, entries } = await carried(file)
+  const state = foldJob(inCausalOrder(entries))
   const lines = state.followUps.map(({ entry, what, on, after, wheels, remark }) => {
     const when = on ?? (after ? `after ${after.text}` : 'no day said')
     const where = wheels ? `, ${wheels.join(', ')}` : ''
@@ -18,8 +17,7 @@ export function followUpsCommand(file: string, options: { calendar?: string }): 
   const none = 'Nothing is to be done after the handover, as far as the log says.'
   if (options.calendar !== undefined) {
     const text = calendarOfJob(state, {
-      workshop: job.workshop,
-      job: job.job,
+      ...whose,
       stamp: new Date().toISOString(),
     })
     try {

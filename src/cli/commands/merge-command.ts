@@ -2,14 +2,17 @@ import {
   foldJob,
   inCausalOrder,
   isSealed,
+  photosNamed,
   type SealedEntry,
   type Trouble,
   writeJob,
 } from '../../job/index.ts'
 import { verifyEntries } from '../../proof/index.ts'
-import { jobFolder, pinAll, writeWhole } from '../../store/index.ts'
+import { erasePrivate, jobFolder, keepPrivate, pinAll, writeWhole } from '../../store/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { carried } from '../record/carried.ts'
+import { photosOf } from '../record/carried-photos.ts'
+import { keepPhotos } from '../record/keep-photos.ts'
 
 /** What `merge` can be told. */
 export interface MergeOptions {
@@ -33,7 +36,7 @@ export async function mergeCommand(paths: readonly string[], options: MergeOptio
       `${bare.path}: Some entries of it are not sealed. Seal it first: axlewright seal ${bare.path} --person …`,
     ])
   const entries = inCausalOrder(given.flatMap((one) => one.entries)) as readonly SealedEntry[]
-  const told = given.flatMap((one) => [
+  const told: string[] = given.flatMap((one) => [
     ...one.told,
     ...one.spoilt.map(({ line, sentence }) => `${one.path}, line ${line}: ${sentence} It is left out.`),
   ])
@@ -46,13 +49,24 @@ export async function mergeCommand(paths: readonly string[], options: MergeOptio
   const snapshots = [
     ...new Map(given.flatMap((one) => one.snapshots).map((one) => [one.digest, one])).values(),
   ]
+  const erased = new Set(given.flatMap((one) => one.erasedValues))
+  const values = [
+    ...new Map(given.flatMap((one) => one.values).map((one) => [one.commitment, one])).values(),
+  ].filter(({ commitment, salt }) => salt !== '' && !erased.has(commitment))
+  const photos = await Promise.all(given.map(photosOf))
   if (options.to.endsWith('.json')) {
-    const text = `${JSON.stringify(writeJob({ ...whose, entries }), null, 2)}\n`
+    const job = { ...whose, entries, ...(values.length > 0 ? { private: values } : {}) }
+    const text = `${JSON.stringify(writeJob(job), null, 2)}\n`
     writeWhole(options.to, text, { replace: false })
+    const count = photosNamed(entries).size
+    if (count > 0) told.push(`A job file holds no photos; ${count} stay where they are.`)
   } else {
     const folder = jobFolder(options.to)
     await folder.change(whose, () => entries)
+    await keepPrivate(folder, values)
+    await erasePrivate(folder, [...erased])
     await pinAll(folder, `on disk in ${options.to}`, snapshots)
+    told.push(...(await keepPhotos(options.to, entries, photos)))
   }
   const { troubles } = foldJob(entries)
   if (options.json)

@@ -1,5 +1,5 @@
 import manifest from '../../../package.json' with { type: 'json' }
-import { inCausalOrder, isSealed, type SealedEntry } from '../../job/index.ts'
+import { inCausalOrder, isSealed, type SealedEntry, withPersonal } from '../../job/index.ts'
 import { type Paper, paperHtml, paperPdf, paperSeal, verdictOf } from '../../proof/index.ts'
 import { usUnits } from '../../quantity/index.ts'
 import { proofSheetFrom } from '../../sheet/index.ts'
@@ -32,10 +32,15 @@ export async function paperCommand(path: string, options: PaperOptions): Promise
     throw new BadInput([
       `${path}, line ${job.spoilt[0].line}: ${job.spoilt[0].sentence} Merge it with another copy of the job first.`,
     ])
-  const sheet = proofSheetFrom(carriedSources(job, options.with ?? []), {
-    ...(us ? { units: usUnits } : {}),
-    ...(erased ? { personal: 'erased' } : {}),
-  })
+  const sources = carriedSources(job, options.with ?? [])
+  const log = erased ? withPersonal(sources.job.entries, () => 'erased') : sources.job.entries
+  const sheet = proofSheetFrom(
+    { ...sources, job: { ...sources.job, entries: log } },
+    {
+      ...(us ? { units: usUnits } : {}),
+      ...(erased ? { personal: 'erased' } : {}),
+    },
+  )
   const paper: Paper = { sheet, seal: await sealOf(job, options.root), version: manifest.version }
   const size = letter ? 'Letter' : 'A4'
   const replace = overwrite ?? false
@@ -59,7 +64,7 @@ export async function paperCommand(path: string, options: PaperOptions): Promise
   return { out: `${lines.join('\n')}\n`, code: sheet.finished && paper.seal.isGood ? 0 : 1 }
 }
 
-async function sealOf({ whose, entries, snapshots, proof }: Carried, named: string | undefined) {
+async function sealOf({ whose, entries, snapshots, values, proof }: Carried, named: string | undefined) {
   const sealed = inCausalOrder(entries).filter(isSealed) as readonly SealedEntry[]
   const own = await ownWorkshop()
   const workshop = own?.name === whose.workshop ? own : null
@@ -70,6 +75,7 @@ async function sealOf({ whose, entries, snapshots, proof }: Carried, named: stri
       head: { format: 1, kind: 'proof', ...whose, root },
       entries: sealed,
       snapshots,
+      private: values,
       workshop: workshop?.log ?? [],
     },
     trusted === undefined ? {} : { trusted },

@@ -2,9 +2,9 @@ import { assemblyOf } from '../../plan/index.ts'
 import { type PlanOfJobOptions, type PlanSheet, planSheetFrom, type SheetSources } from '../../sheet/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { readOrder } from '../files/read-order.ts'
-import { readSources } from '../files/read-sources.ts'
 import { writeTextFile } from '../files/write-text-file.ts'
 import { planHtml } from '../html/plan-html.ts'
+import { jobSources } from '../record/job-sources.ts'
 import { plainText } from '../text/plain-text.ts'
 import { planText } from '../text/plan-text.ts'
 import { planFailures } from './plan-failures.ts'
@@ -32,8 +32,8 @@ export interface PlanCommandOptions {
 const budgets = { quick: 1e6, usual: 5e6, long: 1e8 } as const
 
 /** `axlewright plan JOB`: what is done in which order; or an order made by hand, judged. Ends with 1 when a rule is broken. */
-export function planCommand(path: string, options: PlanCommandOptions): Outcome {
-  const sources = readSources(path, options.with ?? [])
+export async function planCommand(path: string, options: PlanCommandOptions): Promise<Outcome> {
+  const sources = await jobSources(path, options.with ?? [])
   const order = options.judge === undefined ? undefined : readOrder(options.judge)
   const sheet = planSheetFrom(sources, {
     ...howOf(options),

@@ -14,7 +14,9 @@ export interface ProveOptions {
 
 /** `axlewright prove JOB`: the job as one file that anybody can verify anywhere. */
 export async function proveCommand(path: string, options: ProveOptions): Promise<Outcome> {
-  const { whose, entries, snapshots, spoilt, told, proof: given } = await carried(path)
+  const { whose, entries, snapshots, values, lostValues, spoilt, told, proof: given } = await carried(path)
+  if (given?.beyond)
+    throw new BadInput([`${path}: A newer version made this proof; write it anew with that one, or copy it.`])
   if (spoilt[0])
     throw new BadInput([
       `${path}, line ${spoilt[0].line}: ${spoilt[0].sentence} Merge it with another copy of the job first.`,
@@ -25,6 +27,7 @@ export async function proveCommand(path: string, options: ProveOptions): Promise
     ...whose,
     entries,
     files: snapshots,
+    values: values.filter(({ commitment }) => !lostValues.includes(commitment)),
     root: workshop?.root ?? given?.head.root ?? null,
     workshopLog: workshop?.log ?? given?.workshop ?? [],
   })
@@ -34,7 +37,12 @@ export async function proveCommand(path: string, options: ProveOptions): Promise
   const { root } = proof.head
   const lines = [
     ...told,
-    `${to}: ${entries.length} entries and ${snapshots.length} files.`,
+    ...(lostValues.length > 0
+      ? [
+          `${lostValues.length} personal values beside the log are not what was sealed any more, so they are left out: erase them, or bring in another copy.`,
+        ]
+      : []),
+    `${to}: ${entries.length} entries and ${snapshots.length} files${values.length > lostValues.length ? `, with ${values.length - lostValues.length} personal values that "erase" takes out of it` : ''}.`,
     root === null
       ? 'The workshop’s log is not here, so the proof cannot say whose hands these are.'
       : `For the paper: the workshop’s root is ${fingerprint(root)}.`,

@@ -1,20 +1,18 @@
 import type { Command } from 'commander'
 import type { Outcome } from '../files/outcome.ts'
+import type { ByRoot } from '../record/speak.ts'
+import { type CorrectOptions, correctCommand } from './correct-command.ts'
+import { type DecideOptions, decideCommand } from './decide-command.ts'
+import { type EraseOptions, eraseCommand } from './erase-command.ts'
 import { type MergeOptions, mergeCommand } from './merge-command.ts'
 import { type PaperOptions, paperCommand } from './paper-command.ts'
+import { keepsPersonal, makePerson, personLeft } from './people-command.ts'
 import { type ProveOptions, proveCommand } from './prove-command.ts'
-import { paperHelp, recordHelp, workshopHelp } from './record-help.ts'
+import { decideHelp, eraseHelp, paperHelp, recordHelp, workshopHelp } from './record-help.ts'
 import { type SealOptions, sealCommand } from './seal-command.ts'
 import { type SignOffOptions, signOffCommand } from './sign-off-command.ts'
 import { type VerifyOptions, verifyCommand } from './verify-command.ts'
-import {
-  type ByRoot,
-  certifyDevice,
-  joinWorkshop,
-  listWorkshop,
-  makeWorkshop,
-  revokeDevice,
-} from './workshop-command.ts'
+import { certifyDevice, joinWorkshop, listWorkshop, makeWorkshop, revokeDevice } from './workshop-command.ts'
 
 /** The commands that keep the record: seal, merge, sign off, prove, verify, and the workshop's own log. */
 export function recordCommands(program: Command, finish: (outcome: Outcome) => void): void {
@@ -35,6 +33,34 @@ export function recordCommands(program: Command, finish: (outcome: Outcome) => v
     .option('--json', 'write it as JSON')
     .addHelpText('after', recordHelp)
     .action(async (files: string[], options: MergeOptions) => finish(await mergeCommand(files, options)))
+  program
+    .command('decide JOB')
+    .description('what the log says two ways, with its values; with --keep one of them holds')
+    .option('--keep <ENTRY>', 'the entry that holds: its place as listed, or the beginning of its id')
+    .option('--conflict <N>', 'which one of the list, where there are more')
+    .option('--why <TEXT>', 'why')
+    .option('--person <SIGN>', 'whose hand: initials or a sign, no full name')
+    .option('--json', 'the list as JSON')
+    .addHelpText('after', decideHelp)
+    .action(async (job: string, options: DecideOptions) => finish(await decideCommand(job, options)))
+  program
+    .command('correct JOB ENTRY FIELD TEXT')
+    .description('type one field of an entry over, as an entry of its own; what was sealed stays')
+    .requiredOption('--person <SIGN>', 'whose hand: initials or a sign, no full name')
+    .option('--why <TEXT>', 'why')
+    .addHelpText('after', decideHelp)
+    .action(async (job: string, entry: string, field: string, text: string, options: CorrectOptions) =>
+      finish(await correctCommand(job, [entry, field, text], options)),
+    )
+  program
+    .command('erase JOB [FIELDS...]')
+    .description('take what is personal out of a job’s folder or a proof; the log and its seals stay')
+    .option('--due', 'JOB is a folder of job folders: those whose time is over, as the workshop said')
+    .option('--json', 'write it as JSON')
+    .addHelpText('after', eraseHelp)
+    .action(async (job: string, fields: string[], options: EraseOptions) =>
+      finish(await eraseCommand(job, fields, options)),
+    )
   program
     .command('sign-off JOB')
     .description('sign the work off: all that is in the job’s folder, and the models and rules behind it')
@@ -66,7 +92,10 @@ export function recordCommands(program: Command, finish: (outcome: Outcome) => v
     .option('--root <FINGERPRINT>', 'the workshop’s root as on the paper; otherwise this device’s workshop’s')
     .option('--with <FILE...>', 'corner, spec or kit files to use before those that it carries or names')
     .option('--us', 'inches, lbf·ft and psi instead of metric units')
-    .option('--erased', 'a copy without the VIN')
+    .option(
+      '--erased',
+      'a copy without what is personal: VIN, plate, owner, driver, telephone, who said and who was told',
+    )
     .option('--overwrite', 'write over a file that is there')
     .addHelpText('after', paperHelp)
     .action(async (job: string, options: PaperOptions) => finish(await paperCommand(job, options)))
@@ -104,6 +133,23 @@ function workshopCommands(program: Command, finish: (outcome: Outcome) => void):
     .action(async (device: string, options: ByRoot & { why: string }) =>
       finish(await revokeDevice(device, options)),
     )
+  workshop
+    .command('person SIGN')
+    .description('a person with a short code of four to eight digits, which is typed or piped in')
+    .option('--role <ROLE>', 'owner or technician', 'technician')
+    .action(async (sign: string, options: { role: string }) => finish(await makePerson(sign, options)))
+  workshop
+    .command('left SIGN')
+    .description('a person who left')
+    .requiredOption('--why <TEXT>', 'why')
+    .option('--by-root', 'said by the root, whose secret is typed or piped in')
+    .action(async (sign: string, options: ByRoot & { why: string }) =>
+      finish(await personLeft(sign, options)),
+    )
+  workshop
+    .command('keeps MONTHS')
+    .description('for how many months after a job what is personal is kept')
+    .action(async (months: string) => finish(await keepsPersonal(months)))
   workshop
     .command('join FILE')
     .description('take in a workshop’s log (log.jsonl, or a proof), or what is newer in it')

@@ -38,3 +38,28 @@ It ends with 0 when the work is finished and proven, with 1 when something is op
 which the paper says as well. Nothing that is open is left out. The square code holds the id of
 the sign-off and the workshop's root in plain text; it names no address.
 `
+
+/** What stands under the help of deciding and correcting. */
+export const decideHelp = `
+  axlewright decide both                                     what is said two ways; ends with 1
+  axlewright decide both --keep 74 --why "looked again" --person KB
+  axlewright correct both 71 text "the ramp is steep" --why "slip of the pen" --person KB
+
+Both add an entry; nothing that was sealed changes. Where the workshop has people with codes, the
+code of the one who is named is typed, or piped in.
+`
+
+/** What stands under the help of erasing. */
+export const eraseHelp = `
+  axlewright erase done/7-0412                  all that is personal
+  axlewright erase done/7-0412 vin phone        these fields only
+  axlewright erase 7-0412.proof.json            a proof, written anew without it
+  axlewright workshop keeps 24                  said once, by an owner
+  axlewright erase done --due                   all jobs whose last entry is older than that
+
+Personal are: VIN, plate, owner, driver, telephone, who agreed, who answered, who was told. In the
+log stands a token in their place, so that every seal and sign-off holds as before. The VIN is
+among them because with it anybody can find whose vehicle it is. Signs of hands stay: they say
+who is answerable for the work. Nothing can be erased of what was typed into remarks, nor on disks
+that keep old blocks, in backups, or with others.
+`

@@ -4,6 +4,7 @@ import { folderName, jobFolder, pinAll, takeIn } from '../../store/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { carried } from '../record/carried.ts'
 import { deviceSigner } from '../record/device-signer.ts'
+import { handAsked } from '../record/hand-asked.ts'
 import { modelsBeside } from '../record/models-beside.ts'
 import { ownWorkshop } from '../record/own-workshop.ts'
 
@@ -27,11 +28,12 @@ export async function sealCommand(path: string, options: SealOptions): Promise<O
   const folder = join(options.in ?? dirname(path), folderName(whose.job))
   const models = modelsBeside(path, entries, options.with ?? [])
   const signer = await deviceSigner()
+  const hand = await handAsked(options.person, whose.workshop)
   const workshop = await ownWorkshop()
   const kept = jobFolder(folder)
   const { appended, told } = await takeIn(
     kept,
-    { path, whose, entries },
+    { path, whose, entries, values: file.values },
     { signer, person: options.person, add: options.add ?? false, saying: 'say --add' },
   )
   await pinAll(
@@ -47,6 +49,7 @@ export async function sealCommand(path: string, options: SealOptions): Promise<O
       code: 0,
     }
   const lines = [
+    ...hand,
     ...told,
     mine > 0
       ? `${mine} ${mine === 1 ? 'entry' : 'entries'} sealed by this device (${fingerprint(signer.key)}), and on disk in ${folder}.`

@@ -2,8 +2,8 @@ import { writeFileSync } from 'node:fs'
 import { usUnits } from '../../quantity/index.ts'
 import { type BoltSheet, boltSheetFrom, type Sheet, sheetFrom } from '../../sheet/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
-import { readSources } from '../files/read-sources.ts'
 import { sheetHtml } from '../html/sheet-html.ts'
+import { jobSources } from '../record/job-sources.ts'
 import { clampText } from '../text/clamp-text.ts'
 import { movesText } from '../text/moves-text.ts'
 import { plainText } from '../text/plain-text.ts'
@@ -19,11 +19,14 @@ export interface JobOptions {
   readonly us?: boolean
 }
 
-const sheetOf = (job: string, options: JobOptions): Sheet => bothOf(job, options).sheet
+const sheetOf = async (job: string, options: JobOptions): Promise<Sheet> => (await bothOf(job, options)).sheet
 
 /** The sheet of a job and its bolt book, from one reading of its files. */
-function bothOf(job: string, options: JobOptions): { readonly sheet: Sheet; readonly book: BoltSheet } {
-  const sources = readSources(job, options.with ?? [])
+async function bothOf(
+  job: string,
+  options: JobOptions,
+): Promise<{ readonly sheet: Sheet; readonly book: BoltSheet }> {
+  const sources = await jobSources(job, options.with ?? [])
   const asked = options.us ? { units: usUnits } : {}
   return { sheet: sheetFrom(sources, asked), book: boltSheetFrom(sources, asked) }
 }
@@ -31,8 +34,8 @@ function bothOf(job: string, options: JobOptions): { readonly sheet: Sheet; read
 const asJson = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`
 
 /** `axlewright sheet JOB`: the whole sheet as text, as JSON, or as a page for paper. */
-export function sheetCommand(job: string, options: JobOptions): Outcome {
-  const { sheet, book } = bothOf(job, options)
+export async function sheetCommand(job: string, options: JobOptions): Promise<Outcome> {
+  const { sheet, book } = await bothOf(job, options)
   const code = verdictCode(sheet)
   if (options.html !== undefined) {
     try {
@@ -56,8 +59,8 @@ export function sheetCommand(job: string, options: JobOptions): Outcome {
 }
 
 /** `axlewright moves JOB`: how far to turn each adjuster, and how sure that is. */
-export function movesCommand(job: string, options: JobOptions): Outcome {
-  const sheet = sheetOf(job, options)
+export async function movesCommand(job: string, options: JobOptions): Promise<Outcome> {
+  const sheet = await sheetOf(job, options)
   return {
     out: options.json ? asJson(sheet.moves) : `${movesText(sheet).trim()}\n`,
     code: verdictCode(sheet),
@@ -65,7 +68,7 @@ export function movesCommand(job: string, options: JobOptions): Outcome {
 }
 
 /** `axlewright clamp JOB`: the pose in which bush bolts are final. */
-export function clampCommand(job: string, options: JobOptions): Outcome {
-  const sheet = sheetOf(job, options)
+export async function clampCommand(job: string, options: JobOptions): Promise<Outcome> {
+  const sheet = await sheetOf(job, options)
   return { out: options.json ? asJson(sheet.clamp) : `${clampText(sheet).trim()}\n`, code: 0 }
 }

@@ -5,6 +5,7 @@ import { clockNow, jobFolder } from '../../store/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { carried } from '../record/carried.ts'
 import { deviceSigner } from '../record/device-signer.ts'
+import { handAsked } from '../record/hand-asked.ts'
 import { modelsPinned } from '../record/models-beside.ts'
 import { troubleLines } from './merge-command.ts'
 
@@ -25,6 +26,7 @@ export async function signOffCommand(path: string, options: SignOffOptions): Pro
     ])
   const given = options.with ?? []
   const signer = await deviceSigner()
+  const hand = await handAsked(options.person, whose.workshop)
   const folder = jobFolder(job.path)
   const refusals: string[] = []
   const { appended, told } = await folder.change(whose, async (known) => {
@@ -37,7 +39,7 @@ export async function signOffCommand(path: string, options: SignOffOptions): Pro
     const open = foldJob(entries).troubles.filter(({ choice }) => choice !== undefined)
     if (open.length > 0) {
       refusals.push('Not signed: the log says two things, and somebody must decide first.')
-      refusals.push(...troubleLines(open, entries))
+      refusals.push(...troubleLines(open, entries), `"axlewright decide ${job.path}" shows what each says.`)
       return []
     }
     const models = modelsPinned(entries, job.snapshots, given)
@@ -65,6 +67,7 @@ export async function signOffCommand(path: string, options: SignOffOptions): Pro
   if (refusals.length > 0) return { out: `${refusals.join('\n')}\n`, code: 1 }
   const troubles = foldJob(inCausalOrder((await folder.read()).entries)).troubles.length
   const lines = [
+    ...hand,
     ...told,
     `Signed off by ${options.person} with this device (${fingerprint(signer.key)}): ${appended[0]!.after.length === 1 ? 'its log' : 'all branches of its log'} up to now, in ${job.path}.`,
     ...(troubles > 0

@@ -33,7 +33,7 @@ async function looked(
   const trust = trusted === undefined ? {} : { trusted }
   const bytes = proofBytes(path)
   if (bytes) return { verdict: await verifyProof(bytes, trust), bare: 0, told: [] }
-  const { whose, entries, snapshots, spoilt, told } = await carried(path)
+  const { whose, entries, snapshots, values, spoilt, told } = await carried(path)
   const sealed = inCausalOrder(entries).filter(isSealed) as readonly SealedEntry[]
   const workshop = own?.name === whose.workshop ? own : null
   const verdict = await verdictOf(
@@ -41,6 +41,7 @@ async function looked(
       head: { format: 1, kind: 'proof', ...whose, root: workshop?.root ?? null },
       entries: sealed,
       snapshots,
+      private: values,
       workshop: workshop?.log ?? [],
     },
     trust,

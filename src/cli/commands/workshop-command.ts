@@ -1,35 +1,16 @@
-import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Entry, SealedEntry } from '../../job/index.ts'
+import type { SealedEntry } from '../../job/index.ts'
 import { inCausalOrder } from '../../job/index.ts'
-import {
-  fingerprint,
-  type Signer,
-  sealEntries,
-  signerOf,
-  verifyEntries,
-  workshopState,
-} from '../../proof/index.ts'
-import {
-  beginWorkshop,
-  clockNow,
-  fileStore,
-  type OwnWorkshop,
-  rootFromPaper,
-  workshopJob,
-} from '../../store/index.ts'
+import { fingerprint, verifyEntries, workshopState } from '../../proof/index.ts'
+import { beginWorkshop, fileStore, workshopJob } from '../../store/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { carried, proofBytes } from '../record/carried.ts'
 import { deviceSigner } from '../record/device-signer.ts'
 import { ownFolder } from '../record/own-folder.ts'
 import { ownWorkshop, workshopFolder } from '../record/own-workshop.ts'
+import { type ByRoot, neededWorkshop, speak } from '../record/speak.ts'
 
 const said = (lines: readonly string[]): Outcome => ({ out: `${lines.join('\n')}\n`, code: 0 })
-
-/** Who says it: this device, or the root from paper, typed or piped in. */
-export interface ByRoot {
-  readonly byRoot?: boolean
-}
 
 /** `axlewright workshop make NAME`: a workshop with its root, which is shown once, and this device as its owner. */
 export async function makeWorkshop(name: string, { device: called }: { device: string }): Promise<Outcome> {
@@ -75,6 +56,11 @@ export async function listWorkshop({ json }: { json?: boolean }): Promise<Outcom
       (one) =>
         `  ${fingerprint(one.device)}  ${one.name}${one.owner ? ', owner' : ''}${one.revoked === null ? '' : `, revoked: ${one.revoked}`}${one.device === device.key ? ', this one' : ''}`,
     ),
+    ...own.state.people.map(({ sign, role }) => `  person ${sign}, ${role ?? 'technician'}`),
+    ...own.state.left.map((sign) => `  person ${sign}, left`),
+    ...(own.state.keepsMonths === null
+      ? []
+      : [`  what is personal is kept ${own.state.keepsMonths} months after a job’s last entry`]),
     mine,
     `its log, for other devices to join by: ${join(ownFolder(), workshopJob, 'log.jsonl')}`,
   ])
@@ -105,7 +91,7 @@ export async function revokeDevice(
   which: string,
   { why, byRoot }: ByRoot & { why: string },
 ): Promise<Outcome> {
-  const own = await needed()
+  const own = await neededWorkshop()
   const asked = which.toLowerCase().replace(/\s+/g, '')
   const found = own.state.devices.filter(
     ({ device, name }) =>
@@ -163,36 +149,4 @@ export async function joinWorkshop(path: string, { root }: { root: string }): Pr
 async function logIn(path: string): Promise<readonly SealedEntry[]> {
   const job = await carried(path)
   return proofBytes(path) ? (job.proof?.workshop ?? []) : (job.entries as readonly SealedEntry[])
-}
-
-async function needed(): Promise<OwnWorkshop> {
-  const own = await ownWorkshop()
-  if (own) return own
-  throw new BadInput([
-    'This device belongs to no workshop yet. Make one, or join the one there is: "axlewright workshop --help".',
-  ])
-}
-
-/** Says something in the workshop's log, as long as it counts there. */
-async function speak(entry: Entry, { byRoot }: ByRoot): Promise<void> {
-  const own = await needed()
-  const signer: Signer = byRoot
-    ? await signerOf(rootFromPaper(readFileSync(0, 'utf8')))
-    : await deviceSigner()
-  if (byRoot && signer.key !== own.root)
-    throw new BadInput(['This is the root of another workshop. Nothing was written.'])
-  const whose = { workshop: own.name, job: workshopJob }
-  await workshopFolder().change(whose, async (known) => {
-    const log = await sealEntries([...known, entry], {
-      ...whose,
-      signer,
-      person: byRoot ? 'root' : 'owner',
-      ...clockNow(),
-    })
-    const passed = workshopState(log, own.root).passedOver.find(
-      ({ entry: at }) => inCausalOrder(log)[at] === log.at(-1),
-    )
-    if (passed) throw new BadInput([`It would not count. ${passed.sentence} Nothing was written.`])
-    return log
-  })
 }

@@ -1,6 +1,7 @@
 import { type Reading, readCorner } from '../../corner/index.ts'
 import { inCausalOrder } from '../../job/index.ts'
 import { readKit } from '../../kit/index.ts'
+import { revealed } from '../../proof/index.ts'
 import type { SheetSources } from '../../sheet/index.ts'
 import { readSpec } from '../../spec/index.ts'
 import { BadInput } from '../files/outcome.ts'
@@ -9,11 +10,22 @@ import { readSources } from '../files/read-sources.ts'
 import type { Carried } from './carried.ts'
 import { modelsPinned } from './models-beside.ts'
 
-/** A job with the models it names: those it pins where it carries them, else those that lie beside it. */
-export function carriedSources(job: Carried, given: readonly string[]): SheetSources {
-  const { path, from, whose, snapshots } = job
-  if (from === 'job file') return readSources(path, given)
-  const entries = inCausalOrder(job.entries)
+/**
+ * A job as people read it, personal values in their places, with the models it names: those it pins where it carries them,
+ * else those that lie beside it.
+ */
+export function carriedSources(carried: Carried, given: readonly string[]): SheetSources {
+  const { path, from, whose, snapshots, values } = carried
+  const [bad] = carried.spoilt
+  if (bad)
+    throw new BadInput([
+      `${path}, line ${bad.line}: ${bad.sentence} Merge it with another copy of the job first.`,
+    ])
+  if (from === 'job file') {
+    const sources = readSources(path, given)
+    return { ...sources, job: { ...sources.job, entries: revealed(sources.job.entries, values).entries } }
+  }
+  const entries = inCausalOrder(carried.entries)
   const pinned = modelsPinned(entries, snapshots, given)
   const faults: string[] = []
   const model = <T>(role: (typeof pinned)[number]['role'], read: (json: unknown) => Reading<T>): T | null => {
@@ -39,5 +51,6 @@ export function carriedSources(job: Carried, given: readonly string[]): SheetSou
     throw new BadInput([
       `${path}: The job names no front corner model, so there is nothing to hold its record against.`,
     ])
-  return { job: { ...whose, entries }, corners: { front, rear }, spec, kit }
+  const shown = revealed(entries, carried.values)
+  return { job: { ...whose, entries: shown.entries }, corners: { front, rear }, spec, kit }
 }

@@ -1,11 +1,12 @@
 import { readFileSync, statSync } from 'node:fs'
 import { basename, dirname } from 'node:path'
-import { type Entry, readJob } from '../../job/index.ts'
+import { type Entry, type PrivateValue, readJob } from '../../job/index.ts'
 import { type Proof, readProof, type Snapshot } from '../../proof/index.ts'
-import { jobFolder, type SpoiltLine, type Whose } from '../../store/index.ts'
+import { jobFolder, privateBeside, type SpoiltLine, type Whose } from '../../store/index.ts'
 import { BadInput } from '../files/outcome.ts'
 import { wholeOf } from '../files/problem-lines.ts'
 import { readJsonFile } from '../files/read-json-file.ts'
+import { carriedJobIn } from './carried-photos.ts'
 
 /** A job as it was carried here: in a folder, in a job file, or in a proof. */
 export interface Carried {
@@ -15,6 +16,12 @@ export interface Carried {
   /** Sealed ones, then bare ones. */
   readonly entries: readonly Entry[]
   readonly snapshots: readonly Snapshot[]
+  /** Personal values that came with it. */
+  readonly values: readonly PrivateValue[]
+  /** Personal values that were erased there, by commitment: no other copy brings them back. */
+  readonly erasedValues: readonly string[]
+  /** Personal values that are not what was sealed any more, by commitment. */
+  readonly lostValues: readonly string[]
   readonly spoilt: readonly SpoiltLine[]
   readonly told: readonly string[]
   /** The proof itself, where it is one. */
@@ -34,12 +41,15 @@ export async function carried(path: string): Promise<Carried> {
       ])
     const { head, entries, snapshots } = proof
     const whose = { workshop: head.workshop, job: head.job }
-    return { path, from: 'proof', whose, entries, snapshots, spoilt: [], told: [], proof }
+    const values = proof.private ?? []
+    return { ...alone, path, from: 'proof', whose, entries, snapshots, values, proof }
   }
-  const { workshop, job, entries } = wholeOf(path, readJob(readJsonFile(path)))
+  const { workshop, job, entries, private: values = [] } = wholeOf(path, readJob(readJsonFile(path)))
   const whose = { workshop, job }
-  return { path, from: 'job file', whose, entries, snapshots: [], spoilt: [], told: [], proof: null }
+  return { ...alone, path, from: 'job file', whose, entries, values }
 }
+
+const alone = { snapshots: [], lostValues: [], erasedValues: [], spoilt: [], told: [], proof: null }
 
 async function carriedFolder(path: string): Promise<Carried> {
   const folder = jobFolder(path)
@@ -49,17 +59,33 @@ async function carriedFolder(path: string): Promise<Carried> {
       `${path}: ${spoilt[0] ? `Nothing in its log can be read. Line ${spoilt[0].line}: ${spoilt[0].sentence}` : 'There is no entry in it yet.'} Name another copy of the job.`,
     ])
   const snapshots = await folder.pinned()
-  return { path, from: 'folder', whose, entries, snapshots, spoilt, told, proof: null }
+  const beside = await privateBeside(folder, entries)
+  return {
+    ...alone,
+    path,
+    from: 'folder',
+    whose,
+    entries,
+    snapshots,
+    // What is not what was sealed is told wherever it would be shown.
+    values: [...beside.values, ...beside.spoilt.map((commitment) => ({ commitment, salt: '', value: '' }))],
+    lostValues: beside.spoilt,
+    erasedValues: beside.erased,
+    spoilt,
+    told,
+  }
 }
 
 /** A job's folder, named itself or by its log; null for a file of another kind. */
-function folderOf(path: string): string | null {
+export function folderOf(path: string): string | null {
   if (basename(path) === 'log.jsonl') return dirname(path)
   return statSync(path, { throwIfNoEntry: false })?.isDirectory() ? path : null
 }
 
-/** The bytes of a file that is a proof by its name or its first line; null for another one. */
+/** The bytes of a proof: a file that is one by its name or its first line, or the one in a file for carrying; else null. */
 export function proofBytes(path: string): Uint8Array | null {
+  const within = carriedJobIn(path)
+  if (within) return within.proof
   const stat = statSync(path, { throwIfNoEntry: false })
   if (!stat?.isFile() || stat.size > most) return null
   try {

@@ -3,7 +3,7 @@ import type { Verified } from '../record/verified.ts'
 
 /** What was found of a proof, in plain sentences: intact first, then whose hands, then what is covered. */
 export function verdictText({ path, verdict, bare, told, by }: Verified): string {
-  const { intact, broken, signers, signOffs, backDated, entries } = verdict
+  const { intact, broken, signers, signOffs, backDated, entries, personal } = verdict
   const head = verdict.job === '' ? path : `${path}: job ${verdict.job} of “${verdict.workshop}”`
   const lines = [
     head,
@@ -19,6 +19,11 @@ export function verdictText({ path, verdict, bare, told, by }: Verified): string
         ]),
     ...(bare > 0
       ? [`${count(bare, 'entry is', 'entries are')} not sealed: nobody signed, anybody could change them.`]
+      : []),
+    ...(personal.there + personal.erased > 0
+      ? [
+          `Personal values: ${personal.there} there${personal.erased > 0 ? `, ${personal.erased} erased; that changes nothing that was sealed or signed` : ''}.`,
+        ]
       : []),
     ...signers.map(signerLine),
     ...rootLines(verdict.root, verdict.rootTrusted, by, signers.length > 0),
