@@ -11,17 +11,20 @@ import { heightAnswers } from './at-sheet-height.ts'
 import { sheetCautions } from './cautions.ts'
 import { sheetClamp } from './clamp-of-sheet.ts'
 import { sheetCorners } from './corners-of-sheet.ts'
+import { firstRound } from './first-round.ts'
 import { gaugeContext } from './gauge-setting.ts'
 import { sheetHeights } from './heights-of-sheet.ts'
 import { impossibleHeights } from './impossible-heights.ts'
 import { includedAngleSays } from './included-angles.ts'
-import { type ReadRound, taughtSetup } from './learned.ts'
+import { taughtSetup } from './learned.ts'
+import { learnedSays, taughtFor } from './learned-says.ts'
 import { sheetMoves } from './moves-of-sheet.ts'
 import { nextStep } from './next-step.ts'
 import { sheetReach } from './reach-of-sheet.ts'
 import { readRound } from './read-round.ts'
 import { readingRows } from './reading-rows.ts'
 import { readingWords } from './reading-words.ts'
+import type { ReadRound } from './recorded-move.ts'
 import type { Sheet } from './sheet.ts'
 import { cornerAt, type SheetOptions, type SheetSources } from './sources.ts'
 import { stagesOf } from './stages.ts'
@@ -75,13 +78,14 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
     if (!gaugeMember.test(field)) troubles.push(`${field}: ${wrong} Right would be ${right}.`)
   const limits = sources.spec ? limitsOf(sources.spec) : {}
   const measured = heightReader(sources)
+  const past = taughtFor(sources, state)
   const setups = last
     ? ends.flatMap((end) => {
         const corner = cornerAt(sources, end)
         if (!corner) return []
         const { standing } = impossibleHeights(corner, state, round, units)
         troubles.push(...standing)
-        const setup = standing.length > 0 ? null : tell(() => taughtSetup(corner, state, rounds), null)
+        const setup = standing.length > 0 ? null : tell(() => taughtSetup(corner, state, rounds, past), null)
         return setup ? [{ corner, setup }] : []
       })
     : []
@@ -101,6 +105,7 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
     last && stuck === 0
       ? tell(() => theMoves(said.readings, limits, { setups, unlikely }, { threshold, seed }), null)
       : null
+  const taught = answer && past ? learnedSays(past, setups, answer.moves) : null
   const toSay = answer ?? (stuck === 0 ? null : { ...nothing, sentence: notComputed })
   const heights = Object.assign(
     {},
@@ -131,13 +136,19 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
     .map((name) => saidName(name))
   return {
     title: sheetTitle(sources, state, round),
+    first: last
+      ? null
+      : firstRound(
+          kit,
+          ends.filter((end) => cornerAt(sources, end)),
+        ),
     stages: stagesOf(sources.job.entries, state),
     threshold,
     heights: standing.rows,
     readings,
     wear: wear.rows,
     advice: [...standing.says, ...included, ...sheetAdvice(readings, said, units)],
-    moves: sheetMoves(toSay ?? nothing, (round?.moves.length ?? 0) > 0, units),
+    moves: sheetMoves(toSay ?? nothing, { made: (round?.moves.length ?? 0) > 0, taught }, units),
     reach: setups.flatMap(({ setup }) => tell(() => sheetReach({ setup, said, answer, limits }), [])),
     corners: setups.flatMap(({ corner, setup }) => tell(() => sheetCorners(corner, setup), [])),
     clamp: ends.flatMap((end) => {

@@ -1,5 +1,6 @@
 import type { Adjuster } from '../adjust/index.ts'
 import type { Point, ReadingName, Side } from '../linkage/index.ts'
+import type { RoundAsk } from './first-round.ts'
 
 /** How a reading stands against its limits (JCGM 106, threshold in `Sheet.threshold`). @source definition */
 export type Verdict = 'inside' | 'inside, not proven' | 'outside, not proven' | 'outside' | 'no limit'
@@ -244,6 +245,8 @@ export interface Sheet {
     /** "Invented for the demo" or the sources of spec and corner. */
     readonly source: string
   }
+  /** What the kit can read in the first round; null once something was read. */
+  readonly first: readonly RoundAsk[] | null
   readonly stages: readonly { readonly stage: Stage; readonly state: 'done' | 'now' | 'open' }[]
   readonly threshold: number
   readonly heights: readonly {

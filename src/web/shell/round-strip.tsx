@@ -8,8 +8,8 @@ export function RoundStrip({ form, job }: { form: RoundForm; job: OpenJob }) {
     return (
       <section className="next" aria-label="What comes next">
         <p>
-          No gauge stands in this job’s log, so there is none to read again. This version takes the first
-          round from the job’s file.
+          The kit of this job has no gauge that reads an angle or a height. Say under Kit what there is, and
+          let the job be worked with it.
         </p>
       </section>
     )
@@ -20,7 +20,9 @@ export function RoundStrip({ form, job }: { form: RoundForm; job: OpenJob }) {
   return (
     <section className="next" aria-label="What comes next">
       <p>
-        {done === all ? `All ${all} gauges are complete.` : `Read again: ${done} of ${all} gauges complete.`}{' '}
+        {done === all
+          ? `All ${all} gauges are complete.`
+          : `${form.number === 1 ? 'Read' : 'Read again'}: ${done} of ${all} gauges complete.`}{' '}
         {done < all &&
           (begun > 0
             ? `${begun} begun: not counted until every field is filled.`

@@ -4,7 +4,7 @@ import { canonicalText } from '../../proof/index.ts'
 import { entriesOfMoves } from './entries-of-moves.ts'
 import { isMade } from './is-made.ts'
 import type { Edit, Plain, RoundForm, Told } from './messages.ts'
-import { type PendingRound, pendingRound, roundForm, takenRound } from './pending-round.ts'
+import { type PendingRound, pendingRound, readAgain, roundForm, takenRound } from './pending-round.ts'
 
 /** A job with the person's edits laid on, and what of them was not understood. */
 export interface BuiltJob {
@@ -30,13 +30,13 @@ export function buildJob(file: Job, edits: readonly Edit[]): BuiltJob {
     } else if (edit.kind === 'turned') {
       const entries = entriesOfMoves(edit).filter((entry) => !held(file, entry))
       job = { ...job, entries: [...job.entries, ...entries] }
-      pending = pendingRound(foldJob(job.entries))
+      pending = pendingRound(foldJob(job.entries), edit.asks)
     } else if (edit.kind === 'again') {
       if (!pending) return
       const key = `${edit.entry} ${edit.path}`
       pending.texts.set(key, edit.text)
       pending.wrong.delete(key)
-      const read = edit.text.trim() === '' ? null : withCorrection(job, edit)
+      const read = edit.text.trim() === '' ? null : readAgain(job, pending, edit)
       if (read && !read.ok) {
         pending.wrong.add(key)
         refused.push({ edit: i, ...plainOf(read.problems[0]!) })

@@ -1,5 +1,5 @@
 import type { Side } from '../../linkage/index.ts'
-import type { BoltSheet, JobLine, Sheet, SheetMove } from '../../sheet/index.ts'
+import type { BoltSheet, JobLine, RoundAsk, Sheet, SheetMove } from '../../sheet/index.ts'
 
 /** One change that the person made to a job, in order; together with the job's file it is the whole state. */
 export type Edit =
@@ -22,6 +22,8 @@ export type Edit =
         readonly from: number
         readonly to: number
       }[]
+      /** Where nothing was read before: what to read. */
+      readonly asks?: readonly RoundAsk[]
       /** The button said that everything is final: the round that follows proves the work. */
       readonly proving?: boolean
     }
@@ -75,6 +77,8 @@ interface RoundField {
   readonly label: string
   /** What stood there in the round before. */
   readonly before: string
+  /** How such a figure is written, where it was not read before. */
+  readonly like?: string
   /** How the gauge is set up: stays as it was until typed over. */
   readonly kept: boolean
   /** What stands there now; empty until it is read. */

@@ -249,6 +249,7 @@ export function useJob(
           at: momentOf(day),
           // The button's own words: who presses it says that every joint is final.
           proving: done.next.act === 'prove',
+          ...(done.first ? { asks: done.first } : {}),
           // Moves that the log already has as made are not noted a second time.
           moves: (read?.told.made ? [] : done.moves.moves).map(
             ({ adjuster, kind, wheel, side, from, to }) => ({

@@ -19,16 +19,19 @@ export function ReadingField({
   input,
   hand,
   before,
+  like,
 }: {
   input: { readonly entry: number; readonly path: string; readonly label: string; readonly text: string }
   hand: JobHand
   /** What stood here in the round before, shown while the field is empty. */
-  before?: string
+  before?: string | undefined
+  /** How such a figure is written, where nothing stood here before. */
+  like?: string | undefined
 }) {
   const id = useId()
   const text = hand.textOf(input)
   const refusal = hand.refusalOf(input)
-  const whole = withUnit(text, before ?? input.text)
+  const whole = withUnit(text, like ?? before ?? input.text)
   return (
     <div className={`field${refusal ? ' field-refused' : ''}`}>
       <label htmlFor={id}>{input.label}</label>
@@ -36,7 +39,7 @@ export function ReadingField({
         id={id}
         type="text"
         value={text}
-        placeholder={before ? `was ${typeset(before)}` : undefined}
+        placeholder={before && like === undefined ? `was ${typeset(before)}` : like && `as ${typeset(like)}`}
         autoComplete="off"
         autoCapitalize="none"
         spellCheck={false}

@@ -20,6 +20,7 @@ export function RoundBlock({
   job: OpenJob
 }) {
   const { how, setHow } = job
+  const isFirst = form.number === 1
   const words = (entry: number, path: string) =>
     inputs.find((input) => input.entry === entry && input.path === path)?.label ?? fieldWords(path)
   const block = useRef<HTMLElement>(null)
@@ -46,7 +47,7 @@ export function RoundBlock({
   )
   return (
     <section className="round" ref={block} tabIndex={-1} aria-label={`Round ${form.number}`}>
-      <h2>Round {form.number}: read again</h2>
+      <h2>{isFirst ? 'First round: as found' : `Round ${form.number}: read again`}</h2>
       <p>
         {job.made ? 'The moves are noted as made. What stands below was read before them. ' : ''}
         Roll the vehicle about 2 m forward and back and jounce it, rear then front, before reading.

@@ -21,8 +21,15 @@ export function RoundGauge({
   const read = gauge.fields.filter(({ kept }) => !kept)
   const kept = gauge.fields.filter((field) => field.kept)
   const wheels = [...new Set(read.map(wheelOf))]
+  const isFirst = read.some(({ like }) => like !== undefined)
   const field = (one: Field) => (
-    <ReadingField key={one.path} input={{ ...one, label: words(one) }} hand={hand} before={one.before} />
+    <ReadingField
+      key={one.path}
+      input={{ ...one, label: words(one) }}
+      hand={hand}
+      before={one.before}
+      like={one.like}
+    />
   )
   return (
     <fieldset className={`round-gauge${gauge.fields.length === 1 ? ' round-gauge-short' : ''}`}>
@@ -38,7 +45,10 @@ export function RoundGauge({
       ))}
       {kept.length > 0 && (
         <details className="round-kept">
-          <summary>Set up as before: {[...new Set(kept.map(({ text }) => text))].join(', ')}</summary>
+          <summary>
+            {isFirst ? 'Set up so' : 'Set up as before'}:{' '}
+            {[...new Set(kept.map(({ text }) => text))].join(', ')}
+          </summary>
           <div className="reading-fields">{kept.map(field)}</div>
         </details>
       )}
