@@ -21,6 +21,17 @@ import { readEntry } from './read-entry.ts'
 const kinds = ['reading', 'ride height', 'play', 'measured']
 const inPlace = ['entry', 'kind', 'at', 'round', 'place']
 
+/** What was read first, then with what and from where, then the values. */
+const order = [
+  ...['method', 'what', 'wheel', 'side', 'axle', 'angle', 'joint', 'when', 'direction', 'moves'],
+  ...['point', 'from', 'to', 'way', 'seen', 'travel', 'outward', 'inner'],
+  ...['gauge', 'steerGauge', 'rule', 'strings', 'tape'],
+  ...['wheelTurn', 'steer', 'reading', 'camber', 'tilt', 'value', 'spread', 'span'],
+  ...['front left', 'front right', 'rear left', 'rear right'],
+  ...['arm', 'diameter', 'wheelbase', 'belowHub', 'levelled', 'radius', 'remark'],
+]
+const counted = (place: string) => place.replace(/\d+/g, (digits) => digits.padStart(6, '0'))
+
 /**
  * All readings of a job as a table, one line each, as they read after corrections: what was set aside is not among them.
  * What is said of all readings of an entry stands in each of its lines.
@@ -41,13 +52,18 @@ export function readingsCsv(entries: readonly Entry[], style: CsvStyle): string 
     if (!round.has(i)) return []
     const parts = tableOf(data)
     const own = parts.find(({ place }) => place === '')?.cells ?? new Map<string, string>()
-    const below = parts.filter(({ place }) => place !== '')
+    const below = parts
+      .filter(({ place }) => place !== '')
+      .sort((a, b) => (counted(a.place) < counted(b.place) ? -1 : 1))
     return (below.length > 0 ? below : [{ place: '', cells: new Map() }]).map(({ place, cells }) => ({
       where: [String(i), log[i]!.kind, log[i]!.at ?? '', String(round.get(i)), place],
       cells: new Map([...own, ...cells]),
     }))
   })
   const columns = columnsOf(lines.map(({ cells }) => cells))
+    .map((name) => ({ name, rank: order.indexOf(name.replace(/ \([^()]+\)$/, '')) }))
+    .sort((a, b) => a.rank - b.rank || (a.name < b.name ? -1 : 1))
+    .map(({ name }) => name)
   return csvOfRows(
     [
       [...inPlace, ...columns],
@@ -57,6 +73,13 @@ export function readingsCsv(entries: readonly Entry[], style: CsvStyle): string 
   )
 }
 
+/** Readings out of a table. @source definition */
+export interface TakenReadings {
+  readonly entries: readonly Entry[]
+  /** Problems of these entries (`entries[0].data.gauge`), told at the cells that they came from. */
+  readonly atCells: (problems: readonly Problem[]) => readonly Problem[]
+}
+
 /**
  * Bare entries with the readings of a table, or everything that is wrong with it at its line and column; nothing of it is
  * taken in then. Lines with one number under `entry` and one kind are one entry.
@@ -64,7 +87,7 @@ export function readingsCsv(entries: readonly Entry[], style: CsvStyle): string 
  * @param round in which they will count; a line that says another one is a fault
  * @source own derivation: docs/methods/carrying.md
  */
-export function readReadingsCsv(text: string, round: number): Reading<readonly Entry[]> {
+export function readReadingsCsv(text: string, round: number): Reading<TakenReadings> {
   const table = rowsOfCsv(text)
   if (!table.ok) return table
   const { head } = table.value
@@ -104,8 +127,11 @@ export function readReadingsCsv(text: string, round: number): Reading<readonly E
         right: `"${round}", or nothing`,
       })
   }
+  const all: (TableMember & { readonly before: string })[] = []
   const entries = [...groups.values()].map((group, i): Entry => {
     const members = group.flatMap((line) => line.members.map((member) => placed(member, line.steps.length)))
+    const mine = members.map((member) => ({ ...member, before: `entries[${i}].data` }))
+    all.push(...mine)
     const once = members.filter(
       ({ path, text }, at) =>
         path.length > 1 || !members.slice(0, at).some((m) => samePath(m.path, path) && m.text === text),
@@ -121,19 +147,13 @@ export function readReadingsCsv(text: string, round: number): Reading<readonly E
         right: 'one time for all of them, or another number under “entry”',
       })
     const read = kinds.includes(kind) ? readEntry(kind, value, ['entries', i, 'data']) : null
-    if (read?.kind === 'faulty')
-      found.push(
-        ...cellOfProblem(
-          read.problems,
-          members.map((member) => ({ ...member, before: `entries[${i}].data` })),
-        ),
-      )
+    if (read?.kind === 'faulty') found.push(...cellOfProblem(read.problems, mine))
     const [moment] = moments
     return { kind, data: value, ...(moment === undefined ? {} : { at: moment }) }
   })
   if (entries.length === 0)
     found.push({ field: 'line 2', wrong: 'There is no reading.', right: 'one line each' })
-  return found.length > 0 ? bad(found) : good(entries)
+  return found.length > 0 ? bad(found) : good({ entries, atCells: (wrong) => cellOfProblem(wrong, all) })
 }
 
 /** Members of readings one by one; all others are said of the whole entry, and stand in each of its lines. */

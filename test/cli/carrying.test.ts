@@ -127,3 +127,150 @@ describe('CM22 a photo is kept beside the log, without its place', () => {
     expect(beside()).toEqual(files)
   })
 })
+
+describe('CM23 readings and spec sheets go out as tables, and come in whole or not at all', () => {
+  test('a spec sheet to a table and back', () => {
+    const sheet = 'port-unit-07.spec.json'
+    well('office', 'spec', sheet, '--to', 'sheet.csv', '--semicolons')
+    expect(readFileSync(join(top, 'sheet.csv'), 'utf8')).toContain('limits.front camber;')
+    well('office', 'spec', 'sheet.csv', '--to', 'back.spec.json')
+    expect(well('office', 'spec', 'back.spec.json')).toBe(well('office', 'spec', sheet))
+    const { code, err } = on('office', 'spec', sheet, '--to', 'sheet.csv')
+    expect([code, err]).toEqual([2, expect.stringContaining('sheet.csv is there already')])
+    writeFileSync(
+      join(top, 'sheet.csv'),
+      readFileSync(join(top, 'sheet.csv'), 'utf8').replace(';-0,75;', ';-0.75x;').replace(';2,5;', ';1.234;'),
+    )
+    const told = on('office', 'spec', 'sheet.csv')
+    expect([told.code, told.out]).toEqual([2, ''])
+    expect(told.err.match(/line \d+, column \d+ “low \(°\)”/g)?.length).toBeGreaterThan(0)
+  })
+
+  test('readings of a job file, and of its folder', () => {
+    const csv = well('office', 'readings', 'a.job.json')
+    expect(csv.split('\r\n')[0]).toContain('entry,kind,at,round,place,wheel')
+    expect(well('office', 'readings', job)).toBe(csv)
+    expect(well('office', 'readings', job, '--csv', 'r.csv')).toContain('r.csv')
+    expect(readFileSync(join(top, 'r.csv'), 'utf8')).toBe(csv)
+  })
+
+  test('a table typed by hand is sealed into the folder, or written into a new job file', () => {
+    const head = 'entry;kind;place;wheel;when;rule;value (mm)'
+    writeFileSync(
+      join(top, 'in.csv'),
+      `\uFEFF${head}\r\n1;ride height;readings[0];rear left;settled;rule;441,5\r\n1;ride height;readings[1];;;;441\r\n`,
+    )
+    const lines = () =>
+      readFileSync(join(top, job, 'log.jsonl'), 'utf8')
+        .trim()
+        .split('\n')
+    const before = lines()
+    expect(well('office', 'readings', job, '--take', 'in.csv', '--person', 'KB')).toContain(
+      '1 reading of round',
+    )
+    expect(lines().slice(0, -1)).toEqual(before)
+    expect(JSON.parse(lines().at(-1)!).data.readings).toEqual(['441.5 mm', '441 mm'])
+    well('office', 'readings', 'a.job.json', '--take', 'in.csv', '--to', 'more.job.json')
+    const more = JSON.parse(readFileSync(join(top, 'more.job.json'), 'utf8')).entries
+    expect(more).toHaveLength(13)
+    expect(more[12].data.readings).toEqual(['441.5 mm', '441 mm'])
+  })
+
+  test('what cannot be is told at its cell, and nothing is taken in', () => {
+    const log = readFileSync(join(top, job, 'log.jsonl'))
+    const head = 'entry,kind,place,wheel,when,rule,value (mm)'
+    writeFileSync(
+      join(top, 'no.csv'),
+      `${head}\r\n1,ride height,readings[0],front left,settled,no-such,441\r\n`,
+    )
+    writeFileSync(join(top, 'bad.csv'), `${head}\r\n1,ride height,readings[0],front lef,settled,rule,x\r\n`)
+    writeFileSync(join(top, 'old.csv'), Buffer.from([0xe9, 0x2c, 0x62]))
+    for (const [words, told] of [
+      [[job, '--take', 'no.csv', '--person', 'KB'], ['line 2, column 6 “rule”']],
+      [
+        [job, '--take', 'bad.csv', '--person', 'KB'],
+        ['line 2, column 4 “wheel”', 'line 2, column 7 “value (mm)”'],
+      ],
+      [[job, '--take', 'old.csv', '--person', 'KB'], ['not written in UTF-8']],
+      [[job, '--take', 'in.csv'], ['Whose hand?']],
+      [['a.job.json', '--take', 'in.csv'], ['not written over']],
+    ] as const) {
+      const { code, out, err } = on('office', 'readings', ...words)
+      expect([code, out]).toEqual([2, ''])
+      for (const one of told) expect(err).toContain(one)
+    }
+    expect(readFileSync(join(top, job, 'log.jsonl'))).toEqual(log)
+  })
+})
+
+describe('CM24 a job with its photos is carried as one file, and taken in as any copy is', () => {
+  test('carried, verified, merged on another device: entries, pinned files and photos are there', () => {
+    well('office', 'photo', job, 'hose.png', '--person', 'KB', '--words', 'hose as routed')
+    const out = well('office', 'carry', job)
+    expect(out).toMatch(/7-0412\.job\.zip: 15 entries, 4 files, 2 photos, \d+ kB\./)
+    expect(on('office', 'verify', `${job}.job.zip`).out).toContain('Intact')
+    const taken = well('tablet', 'merge', `${job}.job.zip`, '--to', 'there')
+    expect(taken).toContain('Together 15 entries, all intact')
+    const photosIn = (folder: string) =>
+      beside(folder).filter((name) =>
+        /^\xff\xd8|^\x89PNG/.test(readFileSync(join(top, folder, 'beside', name), 'latin1')),
+      )
+    expect(photosIn('there')).toEqual(photosIn(job))
+    expect(photosIn(job)).toHaveLength(2)
+    expect(readdirSync(join(top, 'there', 'pinned'))).toEqual(readdirSync(join(top, job, 'pinned')))
+    const sorted = (folder: string) =>
+      readFileSync(join(top, folder, 'log.jsonl'), 'utf8')
+        .split('\n')
+        .sort()
+    expect(sorted('there')).toEqual(sorted(job))
+  })
+
+  test('the same bytes each time, from the folder and from what was taken in', () => {
+    well('office', 'carry', job, '--to', 'again.job.zip')
+    well('office', 'carry', 'there', '--to', 'there.job.zip')
+    well('office', 'carry', 'again.job.zip', '--to', 'third.job.zip')
+    const first = readFileSync(join(top, `${job}.job.zip`))
+    for (const name of ['again', 'there', 'third'])
+      expect(readFileSync(join(top, `${name}.job.zip`)).equals(first)).toBe(true)
+    const { code, err } = on('office', 'carry', job)
+    expect([code, err]).toEqual([2, expect.stringContaining('is there already')])
+  })
+
+  test('what is taken in again changes nothing; work done on both sides comes together', () => {
+    const before = readFileSync(join(top, 'there', 'log.jsonl'))
+    well('tablet', 'merge', `${job}.job.zip`, '--to', 'there')
+    expect(readFileSync(join(top, 'there', 'log.jsonl'))).toEqual(before)
+    well('tablet', 'photo', 'there', 'arm.jpg', '--person', 'M', '--words', 'the same from behind')
+    well('tablet', 'carry', 'there', '--to', 'back.job.zip')
+    well('office', 'merge', 'back.job.zip', '--to', job)
+    expect(readFileSync(join(top, job, 'log.jsonl'), 'utf8')).toContain('the same from behind')
+  })
+
+  test('a flipped or cut file is refused with its place, and nothing is taken in', () => {
+    const whole = readFileSync(join(top, `${job}.job.zip`))
+    const flipped = Buffer.from(whole)
+    const at = whole.indexOf('photos/') + 90
+    flipped[at] = flipped[at]! ^ 1
+    writeFileSync(join(top, 'flipped.job.zip'), flipped)
+    writeFileSync(join(top, 'cut.job.zip'), whole.subarray(0, -300))
+    for (const [name, told] of [
+      ['flipped', 'photos/'],
+      ['cut', 'cut off'],
+    ] as const) {
+      const { code, out, err } = on('tablet', 'merge', `${name}.job.zip`, '--to', 'never')
+      expect([code, out]).toEqual([2, ''])
+      expect(err).toContain(told)
+      expect(existsSync(join(top, 'never'))).toBe(false)
+    }
+  })
+
+  test('a photo that is not there is told, by both, with 1 from the one that carries', () => {
+    const hash = /[0-9a-f]{64}/.exec(
+      well('office', 'photo', job, 'hose.png', '--person', 'KB', '--words', 'gone soon'),
+    )![0]
+    rmSync(join(top, job, 'beside', hash))
+    const { code, out } = on('office', 'carry', job, '--to', 'lacks.job.zip')
+    expect([code, out]).toEqual([1, expect.stringContaining('is not with it')])
+    expect(well('tablet', 'merge', 'lacks.job.zip', '--to', 'lacking')).toContain('is in no copy')
+  })
+})

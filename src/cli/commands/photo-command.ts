@@ -1,20 +1,13 @@
 import { closestName } from '../../corner/index.ts'
-import {
-  type Entry,
-  foldJob,
-  inCausalOrder,
-  jobAgainst,
-  readJob,
-  type SealedEntry,
-  wheelNames,
-} from '../../job/index.ts'
+import { type Entry, foldJob, inCausalOrder, type SealedEntry, wheelNames } from '../../job/index.ts'
 import { hashOf, sealEntries, verifyEntries, withoutMetadata } from '../../proof/index.ts'
 import { clockNow, jobFolder } from '../../store/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { readBytes } from '../files/read-bytes.ts'
 import { type Carried, carried } from '../record/carried.ts'
-import { carriedSources } from '../record/carried-sources.ts'
 import { deviceSigner } from '../record/device-signer.ts'
+import { entriesAgainst } from '../record/entries-against.ts'
+import { handAsked } from '../record/hand-asked.ts'
 
 /** What `photo` can be told. */
 export interface PhotoOptions {
@@ -41,6 +34,7 @@ export async function photoCommand(path: string, file: string, options: PhotoOpt
   const photo = withoutMetadata(given)
   const hash = hashOf(photo.bytes)
   const entry = entryOf(job, hash, options)
+  const hand = await handAsked(options.person, job.whose.workshop)
   const signer = await deviceSigner()
   const folder = jobFolder(job.path)
   const whose = job.whose
@@ -63,6 +57,7 @@ export async function photoCommand(path: string, file: string, options: PhotoOpt
       code: 0,
     }
   const lines = [
+    ...hand,
     ...told,
     appended.length > 0
       ? `Kept in ${job.path}, on disk: ${across} × ${up} pixels, ${Math.ceil(photo.bytes.length / 1024)} kB, ${hash}.`
@@ -90,26 +85,12 @@ function entryOf(job: Carried, hash: string, options: PhotoOptions): Entry {
       ...(shows === undefined ? {} : { beside: /^\d+$/.test(shows) ? Number(shows) : shows }),
     },
   }
-  const place = job.entries.length
-  const read = readJob({ format: 1, ...job.whose, entries: [...job.entries, entry] })
-  const mine = `entries[${place}].data.`
-  if (!read.ok)
-    throw new BadInput(
-      read.problems.map(({ field, wrong, right }) => {
-        const close = field === `${mine}wheel` && wheel ? closestName(wheel, wheelNames) : null
-        return `${field.replace(mine, '--')}: ${wrong} Right would be ${close ? `"${close}"` : right}.`
-      }),
-    )
-  const { corners, kit } = carriedSources(job, [])
-  const against = jobAgainst(
-    { ...job.whose, entries: read.value.entries },
-    { front: corners.front ?? undefined, rear: corners.rear ?? undefined, kit: kit ?? undefined },
-  ).filter(({ field }) => field.startsWith(mine))
-  if (against.length > 0)
-    throw new BadInput(
-      against.map(
-        ({ field, wrong, right }) => `${field.replace(mine, '--')}: ${wrong} Right would be ${right}.`,
-      ),
-    )
-  return entry
+  const problems = entriesAgainst(job, [entry])
+  if (problems.length === 0) return entry
+  throw new BadInput(
+    problems.map(({ field, wrong, right }) => {
+      const close = field.endsWith('.wheel') && wheel ? closestName(wheel, wheelNames) : null
+      return `${field.replace('entries[0].data.', '--')}: ${wrong} Right would be ${close ? `"${close}"` : right}.`
+    }),
+  )
 }

@@ -1,10 +1,10 @@
 import { dirname, join } from 'node:path'
 import { coverageOf, inCausalOrder } from '../../job/index.ts'
-import { fingerprint, proofOf, proofText } from '../../proof/index.ts'
+import { fingerprint, proofText } from '../../proof/index.ts'
 import { folderName, writeWhole } from '../../store/index.ts'
-import { BadInput, type Outcome } from '../files/outcome.ts'
+import type { Outcome } from '../files/outcome.ts'
 import { carried } from '../record/carried.ts'
-import { ownWorkshop } from '../record/own-workshop.ts'
+import { proofOfCarried } from '../record/proof-of-carried.ts'
 
 /** What `prove` can be told. */
 export interface ProveOptions {
@@ -14,23 +14,9 @@ export interface ProveOptions {
 
 /** `axlewright prove JOB`: the job as one file that anybody can verify anywhere. */
 export async function proveCommand(path: string, options: ProveOptions): Promise<Outcome> {
-  const { whose, entries, snapshots, values, lostValues, spoilt, told, proof: given } = await carried(path)
-  if (given?.beyond)
-    throw new BadInput([`${path}: A newer version made this proof; write it anew with that one, or copy it.`])
-  if (spoilt[0])
-    throw new BadInput([
-      `${path}, line ${spoilt[0].line}: ${spoilt[0].sentence} Merge it with another copy of the job first.`,
-    ])
-  const own = await ownWorkshop()
-  const workshop = own?.name === whose.workshop ? own : null
-  const proof = proofOf({
-    ...whose,
-    entries,
-    files: snapshots,
-    values: values.filter(({ commitment }) => !lostValues.includes(commitment)),
-    root: workshop?.root ?? given?.head.root ?? null,
-    workshopLog: workshop?.log ?? given?.workshop ?? [],
-  })
+  const job = await carried(path)
+  const { whose, entries, snapshots, values, lostValues, told } = job
+  const proof = await proofOfCarried(job)
   const to = options.to ?? join(dirname(path), `${folderName(whose.job)}.proof.json`)
   writeWhole(to, proofText(proof), { replace: options.overwrite ?? false })
   const last = coverageOf(inCausalOrder(entries)).at(-1)

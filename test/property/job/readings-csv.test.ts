@@ -43,10 +43,10 @@ describe('JO44 readings go through a table and come back as they were typed', ()
         const want = entries.flatMap(({ kind, data, at }, entry) =>
           readKinds.includes(kind) ? [{ entry, said: { kind, data, ...(at ? { at } : {}) } }] : [],
         )
-        expect(back.value).toHaveLength(want.length)
+        expect(back.value.entries).toHaveLength(want.length)
         expect(want.length).toBeGreaterThan(3)
         for (const [n, { entry, said }] of want.entries())
-          if (!corrected.has(entry)) expect(sorted(back.value[n])).toEqual(sorted(said))
+          if (!corrected.has(entry)) expect(sorted(back.value.entries[n])).toEqual(sorted(said))
       })
 
   test('what was corrected reads as it holds now; what was taken back is not there', () => {
@@ -63,7 +63,7 @@ describe('JO44 readings go through a table and come back as they were typed', ()
       { kind: 'taken back', data: { of: 1 } },
     ]
     const back = readReadingsCsv(readingsCsv(log, { separator: ',' }), 0)
-    expect(back.ok && back.value).toEqual([
+    expect(back.ok && back.value.entries).toEqual([
       {
         kind: 'ride height',
         data: { wheel: 'front left', when: 'settled', rule: 'rule', readings: ['442 mm', '442.5 mm'] },
@@ -100,7 +100,7 @@ describe('JO45 a table of readings is taken in whole, or every refused cell is n
       'entry;kind;place;wheel;when;rule;value (mm)\r\n1;ride height;readings[0];front left;settled;rule;441,5\r\n1;ride height;readings[1];;;;442\r\n',
       0,
     )
-    expect(read.ok && read.value).toEqual([
+    expect(read.ok && read.value.entries).toEqual([
       {
         kind: 'ride height',
         data: { wheel: 'front left', when: 'settled', rule: 'rule', readings: ['441.5 mm', '442 mm'] },
@@ -154,5 +154,14 @@ describe('JO45 a table of readings is taken in whole, or every refused cell is n
       'There is no column “entry”.',
       'There is no column “place”.',
     ])
+  })
+  test('what the files beside the job lack is told at the cell as well', () => {
+    const read = readReadingsCsv(
+      'entry;kind;place;wheel;when;rule;value (mm)\r\n7;ride height;readings[0];front left;settled;rule;441\r\n8;ride height;readings[0];front right;settled;rule;430\r\n',
+      0,
+    )
+    if (!read.ok) throw new Error()
+    const wrong = { field: 'entries[1].data.rule', wrong: 'x', right: 'y' }
+    expect(read.value.atCells([wrong])).toEqual([{ ...wrong, field: 'line 3, column 6 “rule”' }])
   })
 })

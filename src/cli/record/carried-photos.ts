@@ -1,0 +1,56 @@
+import { closeSync, openSync, readSync, statSync } from 'node:fs'
+import { photosNamed } from '../../job/index.ts'
+import { type CarriedJob, readCarriedJob } from '../../proof/index.ts'
+import { Refusal } from '../../quantity/index.ts'
+import { jobFolder } from '../../store/index.ts'
+import { readBytes } from '../files/read-bytes.ts'
+import type { Carried } from './carried.ts'
+
+/** Bytes; the room that reads it knows the limits of what is in it. */
+const most = 520 * 1024 * 1024
+
+/** The job in a file for carrying, told by how it begins; null for any other file. */
+export function carriedJobIn(path: string): CarriedJob | null {
+  if (!statSync(path, { throwIfNoEntry: false })?.isFile() || !beginsAsZip(path)) return null
+  return readCarriedJob(readBytes(path, most, 'Carry the job’s folder instead.'))
+}
+
+function beginsAsZip(path: string): boolean {
+  try {
+    const file = openSync(path, 'r')
+    try {
+      const head = Buffer.alloc(4)
+      return readSync(file, head) === 4 && head.readUInt32LE() === 0x04034b50
+    } finally {
+      closeSync(file)
+    }
+  } catch {
+    return false
+  }
+}
+
+/** The photos that a job names, as it carries them. */
+export interface PhotosOfJob {
+  readonly photos: ReadonlyMap<string, Uint8Array>
+  /** Those that are not with it, or are other ones by now: what to say of each. */
+  readonly told: readonly string[]
+}
+
+/** The photos of a job, from its folder or the file that carried it. */
+export async function photosOf(job: Carried): Promise<PhotosOfJob> {
+  const photos = new Map<string, Uint8Array>()
+  const told: string[] = []
+  const within = job.from === 'proof' ? carriedJobIn(job.path) : null
+  const folder = job.from === 'folder' ? jobFolder(job.path) : null
+  for (const [hash, entry] of photosNamed(job.entries)) {
+    try {
+      const bytes = folder ? await folder.beside(hash) : within?.photos.get(hash)
+      if (bytes) photos.set(hash, bytes)
+      else told.push(`${job.path}: The photo of entry ${entry + 1} is not with it: ${hash}.`)
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error
+      told.push(`${error.sentence} It is left out.`)
+    }
+  }
+  return { photos, told }
+}
