@@ -57,7 +57,14 @@ export function asLeft(assembly: Assembly, action: Action, state: State): Action
       : action.verb === 'look at lamp'
         ? dropped('lamp ', 'to look at')
         : []
-  const effects = Object.fromEntries(Object.entries(action.effects).filter(([key]) => !spared.includes(key)))
+  // A new part that came off again goes back as the new one.
+  const isNew = (key: string, value: string) =>
+    key.startsWith('part ') && value === 'fitted' && is(keys.compared(key.slice(5))) === 'beside the old'
+  const effects = Object.fromEntries(
+    Object.entries(action.effects)
+      .filter(([key]) => !spared.includes(key))
+      .map(([key, value]) => [key, isNew(key, value) ? 'new' : value]),
+  )
   if (spared.length > 0 && Object.keys(effects).every((key) => key.startsWith('stage '))) return null
   if (action.verb === 'appoint re-tightening')
     if (assembly.axles.every((axle) => is(keys.wheelOff(axle)) === 'never')) return null

@@ -51,6 +51,10 @@ export function isDone(action: Action, state: State): boolean {
       return is(keys.compared(action.part!)) !== 'not yet' && action.how['when'] === 'before lifting'
         ? true
         : is(keys.part(action.part!)) === 'new' || isSo(action, state)
+    case 'jack under arm':
+      return is(keys.energy(action.hold!)) !== 'held by its set'
+    case 'let down with the jack':
+      return is(keys.energy(action.hold!)) === 'let down'
     case 'raise the arm':
       return arms.every((key) => is(key) !== 'let down')
     case 'jack away':

@@ -2,6 +2,7 @@ import { accessNeeds } from './access-needs.ts'
 import type { Action, Need } from './action.ts'
 import { agrees } from './agrees.ts'
 import type { JointNode } from './assembly.ts'
+import { bodySideToo } from './body-side-too.ts'
 import { boxNeeds } from './box-actions.ts'
 import { byRung } from './by-rung.ts'
 import { cautionWords as say } from './caution-words.ts'
@@ -269,11 +270,6 @@ function crackedNeeds(joint: JointNode): readonly Need[] {
 }
 
 const undone = ['closed', 'cracked', 'retained', 'started', 'run up', 'final', 'checked']
-
-/** The mark goes with a part that comes new, and with a bolt that does. */
-const bodySideToo = (work: Work, joint: JointNode) =>
-  joint.joins.some((part) => work.renewed.has(part)) ||
-  work.branches.some((one) => one.fastener && one.joint?.id === joint.id)
 
 /** A line that is opened must be filled and bled; a lead that is unplugged has a lamp to look at. */
 function lineEffects(joint: JointNode, assembly: Work['assembly']): Record<string, string> {

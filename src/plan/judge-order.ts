@@ -1,6 +1,6 @@
 import type { Action } from './action.ts'
 import { agrees } from './agrees.ts'
-import type { Assembly } from './assembly.ts'
+import type { Assembly, PartNode } from './assembly.ts'
 import { changeMinutes } from './change-minutes.ts'
 import { factOf } from './fact-of.ts'
 import type { Goal } from './goal.ts'
@@ -60,8 +60,9 @@ export function judgeOrder(
   const sums = { work: 0, tools: 0, places: 0, sides: 0, axles: 0 }
   const changes = { tools: 0, stations: 0, sides: 0 }
   const state: Record<string, string> = { ...from }
+  const looseAt = liesLoose(assembly, from)
   actions.forEach((action, at) => {
-    for (const fault of faultsOf({ assembly, state, action, renewed }))
+    for (const fault of faultsOf({ assembly, state, action, renewed }, looseAt(state, action)))
       faults.push({ at, action: action.id, ...fault })
     sums.work += meanMinutes(action.minutes)
     const before = actions[at - 1]
@@ -83,7 +84,7 @@ export function judgeOrder(
 }
 
 /** What one action breaks: the interlocks first; then each need that none of them has told already. */
-function faultsOf(moment: Moment): readonly Omit<OrderFault, 'at' | 'action'>[] {
+function faultsOf(moment: Moment, loose: PartNode | null): readonly Omit<OrderFault, 'at' | 'action'>[] {
   const { assembly, state, action } = moment
   const faults: Omit<OrderFault, 'at' | 'action'>[] = []
   for (const rule of rules) {
@@ -100,7 +101,6 @@ function faultsOf(moment: Moment): readonly Omit<OrderFault, 'at' | 'action'>[] 
       instead: `It must first be ${anyOf(need.is)}: ${need.why}.`,
     })
   }
-  const loose = liesLoose(assembly, state, action)
   if (loose)
     faults.push({
       rule: 'not yet',

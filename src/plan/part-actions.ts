@@ -2,6 +2,7 @@ import { accessNeeds } from './access-needs.ts'
 import type { Action, Need } from './action.ts'
 import { agrees } from './agrees.ts'
 import type { JointNode, PartNode } from './assembly.ts'
+import { bodySideToo } from './body-side-too.ts'
 import { boxNeeds } from './box-actions.ts'
 import { cautionWords as say } from './caution-words.ts'
 import { isStrutSpring } from './is-strut-spring.ts'
@@ -264,7 +265,9 @@ function seatNeeds(work: Work, seat: JointNode, way: 'out' | 'in'): readonly Nee
       ? [
           {
             key: keys.mark(seat.id),
-            is: ['recorded', 'recorded, body side too'],
+            is: bodySideToo(work, seat)
+              ? ['recorded, body side too']
+              : ['recorded', 'recorded, body side too'],
             why: 'how it was is lost once it moves',
             rule: 'I15',
           },

@@ -10,10 +10,11 @@ import { supports } from './supports.ts'
 const home = ['closed', 'final', 'checked']
 
 /**
- * The state from which the rest of a job is planned: joints that must come open again count as closed, what was read
- * before the last joint was touched counts no more, each jack is where it stands.
+ * The state from which the rest of a job is planned: joints that must come open again count as closed, new parts that
+ * must come off again as fitted, what was read before the last joint was touched counts no more, each jack is where it
+ * stands.
  *
- * @param again joints that were done up and must come open again
+ * @param again joints that were done up and must come open again, new parts that must come off again
  * @param own whether each corner has a jack of its own
  * @source own derivation: docs/methods/plan.md
  */
@@ -22,6 +23,8 @@ export function restFrom(assembly: Assembly, state: State, again: ReadonlySet<st
   const changed: Record<string, string> = {}
   for (const [key, value] of Object.entries(state))
     if (!key.startsWith(keys.jack)) changed[key] = value === 'broken' ? 'off' : value
+  for (const { id } of Object.values(assembly.parts))
+    if (again.has(id) && is(keys.part(id)) === 'new') changed[keys.part(id)] = 'fitted'
   // In its place and held by something, it is as it always was.
   for (const { id } of Object.values(assembly.parts))
     if (

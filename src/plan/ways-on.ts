@@ -72,12 +72,14 @@ export function waysOn(
       : isMore
         ? neededChoices(assembly, left, lacks, undone).best
         : undone
-  const again = new Set(
-    [...more.open, ...more.bench].filter(
+  const again = new Set([
+    ...[...more.open, ...more.bench].filter(
       (id) => !isUndone(undone, id) && jointStageOf(factOf(state, keys.joint(id))) > 3,
     ),
-  )
+    ...[...more.off].filter((id) => factOf(state, keys.part(id)) === 'new'),
+  ])
   const wanted = new Set([...more.open, ...more.bench, ...more.off])
+  const stays = (id: string) => !isUndone(more, id)
   const candidates = [
     () => (covers(assembly, fresh, touched) ? fresh : null),
     () => neededChoices(assembly, left, lacks, joined(touched, more)).best,
@@ -90,7 +92,7 @@ export function waysOn(
     const ways = orders(work).flatMap((options) => {
       const whole = wholeFrom(work, sequenceOf(work, choice, options), state)
       const isEnd = (end: State) => whatIsLeft(assembly, full, end, axles).length === 0
-      const rest = restOf(assembly, whole, state, again, isEnd, wanted)
+      const rest = restOf(assembly, whole, state, { isReached: isEnd, again, wanted, stays })
       if (!rest || breaks(work, rest)) return []
       return [{ ...rest, done: behind(whole, rest, state) }]
     })
@@ -116,9 +118,10 @@ export function waysOn(
 /** Whether a rule is broken in it, or a part that was put back lies loose meanwhile. */
 function breaks({ assembly, renewed }: Work, { actions, from }: Rest): boolean {
   let state = from
+  const loose = liesLoose(assembly, from)
   for (const action of actions) {
     if (Object.values(interlocks).some((rule) => rule({ assembly, state, action, renewed }))) return true
-    if (liesLoose(assembly, state, action)) return true
+    if (loose(state, action)) return true
     state = afterAction(state, action)
   }
   return false
@@ -131,7 +134,8 @@ function afterPutBack(
   state: State,
   how: Parameters<typeof waysOn>[3],
 ): WaysOn | null {
-  const back = waysToSafety(assembly, { replace: [], make: 'safe to roll' }, state, how).ways[0]!
+  const back = putBack(assembly, state, how)
+  if (!back) return null
   const first = back.actions
     .filter(({ verb }) => verb !== 'tag')
     .map((action) => ({ ...action, id: `${action.id}, put back` }))
@@ -143,6 +147,16 @@ function afterPutBack(
     done,
   }))
   return { ...on, ways }
+}
+
+/** As if it were to be rolled; null where that cannot be. */
+function putBack(assembly: Assembly, state: State, how: Parameters<typeof waysOn>[3]) {
+  try {
+    return waysToSafety(assembly, { replace: [], make: 'safe to roll' }, state, how).ways[0]!
+  } catch (error) {
+    if (error instanceof Refusal) return null
+    throw error
+  }
 }
 
 /** What of a whole order the state has behind it, in words. */

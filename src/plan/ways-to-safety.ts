@@ -112,7 +112,7 @@ export function waysToSafety(
       ...wholeFrom(whole, untilItRolls(sequenceOf(whole, choice, options)), state),
       tagAction(assembly.axles, make),
     ]
-    const rest = restOf(assembly, actions, state, new Set(), isSafe, new Set())
+    const rest = restOf(assembly, actions, state, { isReached: isSafe })
     if (!rest) return []
     return make === 'safe to roll'
       ? [rest]

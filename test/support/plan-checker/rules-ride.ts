@@ -51,7 +51,7 @@ export function finalAtRideHeight(moment: Moment): Found {
       if (one.axle !== action.axle || !atRideHeight(one) || !carriesSetter(vehicle, one.id)) continue
       const now = before.ties[one.id]!
       const stays = after.ties[one.id]!.is === now.is
-      if (stays && now.touched && (now.is === 'final' || now.is === 'checked'))
+      if (stays && now.touched && !now.earlier && (now.is === 'final' || now.is === 'checked'))
         found.push(`${one.id} was final before the last move, ${action.verb}`)
     }
   return found

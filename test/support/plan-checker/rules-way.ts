@@ -207,6 +207,7 @@ export function heldBeforeMore({ vehicle, before, action }: Moment): Found {
   if (!['open', 'free', 'take off', 'hang'].includes(action.verb)) return []
   const where = whereOf(action)
   return [...vehicle.parts.values()]
+    .filter((part) => part.id !== action.part)
     .filter((part) => before.parts[part.id]!.loose && before.parts[part.id]!.is === 'fitted')
     .filter(
       (part) =>

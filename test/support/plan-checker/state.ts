@@ -11,6 +11,8 @@ export interface TieIs {
   readonly fresh: boolean
   readonly mark: 'none' | 'joint' | 'body side too'
   readonly touched: boolean
+  /** Final since before something else of its axle came open that moves an angle: of work that was done by then. */
+  readonly earlier: boolean
 }
 
 /** How a part is. `out`: the old one was free of all that stays; `loose`: put back, and held by nothing yet. */
@@ -74,6 +76,7 @@ export function soundVehicle(vehicle: Vehicle): State {
       fresh: false,
       mark: 'none',
       touched: false,
+      earlier: false,
     }),
     parts: each(vehicle.parts.keys(), { is: 'fitted', out: false, loose: false, compared: 'no' }),
     carried: each(axles, 'wheels'),

@@ -32,7 +32,9 @@ function effect(vehicle: Vehicle, state: State, action: Action): State {
     const id = action.joint ?? ''
     const now = state.ties[id]
     if (!now) return state
-    return { ...state, ties: { ...state.ties, [id]: { ...now, touched: true, ...change } } }
+    const earlier = now.earlier && (change.is === undefined || change.is === 'checked')
+    const changed = { ...now, touched: true, earlier, ...change }
+    return { ...state, ties: { ...state.ties, [id]: changed } }
   }
   const isNew = action.effects[`fastener ${action.joint}`] === 'new'
   const axles = action.axle ? [action.axle] : vehicle.axles
@@ -197,7 +199,17 @@ function opened(vehicle: Vehicle, state: State, action: Action): State {
     // What was set before is set anew, in its order.
     ...(isAngle ? { toeSet: { ...state.toeSet, [tie.axle]: false } } : {}),
     angles: isAngle ? { ...state.angles, [tie.axle]: 'due' as const } : state.angles,
+    ties: isAngle ? doneBy(vehicle, state, tie.axle) : state.ties,
   }
+}
+
+/** What is final on an axle while another joint of it comes open has had its last move with the work before. */
+function doneBy(vehicle: Vehicle, { ties }: State, axle: string): State['ties'] {
+  const done = [...vehicle.ties.values()].filter(
+    ({ id, axle: its }) => its === axle && (ties[id]!.is === 'final' || ties[id]!.is === 'checked'),
+  )
+  if (done.length === 0) return ties
+  return { ...ties, ...Object.fromEntries(done.map(({ id }) => [id, { ...ties[id]!, earlier: true }])) }
 }
 
 /** What is joined lies loose no longer. */
