@@ -1,6 +1,6 @@
 import { inCausalOrder } from '../../job/index.ts'
-import { sealEntries } from '../../proof/index.ts'
-import { clockNow } from '../../store/browser/index.ts'
+import { concealed, sealEntries } from '../../proof/index.ts'
+import { clockNow, keepPrivate } from '../../store/browser/index.ts'
 import { toSeal } from '../state/to-seal.ts'
 import type { KeepAsks } from './keep-messages.ts'
 import type { Keeper } from './keeper.ts'
@@ -20,7 +20,14 @@ export async function sealedEdits(
     const entries = inCausalOrder(known)
     const parted = toSeal({ ...whose, entries }, edits)
     rest = parted.rest
-    return sealEntries([...entries, ...parted.fresh], { ...whose, signer, person: hand, ...clockNow() })
+    if (parted.fresh.length === 0) return []
+    // What is personal lies beside the log before the log names it.
+    const hidden = concealed([...entries, ...parted.fresh], salt)
+    const sealed = await sealEntries(hidden.entries, { ...whose, signer, person: hand, ...clockNow() })
+    await keepPrivate(kept, hidden.values)
+    return sealed
   })
   return { row: await rowOf(store, job), rest }
 }
+
+const salt = () => crypto.getRandomValues(new Uint8Array(32))

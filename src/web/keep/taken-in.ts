@@ -1,5 +1,5 @@
 import type { SealedEntry } from '../../job/index.ts'
-import { readProof } from '../../proof/index.ts'
+import { readCarriedJob, readProof } from '../../proof/index.ts'
 import { Refusal } from '../../quantity/index.ts'
 import { pinAll, takeIn } from '../../store/browser/index.ts'
 import type { KeepAsks } from './keep-messages.ts'
@@ -15,7 +15,8 @@ export async function takenIn(
   { store, device }: Keeper,
   { name, bytes }: KeepAsks['takeIn']['give'],
 ): Promise<KeepAsks['takeIn']['back']> {
-  const { proof, spoilt } = readProof(bytes)
+  const carried = isZip(bytes) ? readCarriedJob(bytes) : { proof: bytes, photos: new Map() }
+  const { proof, spoilt } = readProof(carried.proof)
   if (!proof)
     throw new Refusal<'no-proof'>({
       code: 'no-proof',
@@ -28,9 +29,10 @@ export async function takenIn(
   const whose = { workshop: head.workshop, job: head.job }
   const kept = store.job(head.job)
   await pinAll(kept, 'not written yet', snapshots)
+  for (const photo of carried.photos.values()) await kept.keep(photo)
   const { appended, known } = await takeIn(
     kept,
-    { path: name, whose, entries: entries as readonly SealedEntry[] },
+    { path: name, whose, entries: entries as readonly SealedEntry[], values: proof.private ?? [] },
     { signer: await device(), person: '', add: true },
   )
   const told =
@@ -41,3 +43,6 @@ export async function takenIn(
         ]
   return { row: await rowOf(store, head.job), told }
 }
+
+/** As every ZIP begins (APPNOTE.TXT, 4.3.7). */
+const isZip = (bytes: Uint8Array) => bytes[0] === 0x50 && bytes[1] === 0x4b

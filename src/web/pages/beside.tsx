@@ -9,6 +9,7 @@ const places = [
   ['jobs', 'Jobs'],
   ['new', 'New job'],
   ['workshop', 'Workshop'],
+  ['verify', 'Check a proof'],
 ] as const
 
 /** The frame of a page that is no job's: a narrow spine of what there is, the page on its paper. */

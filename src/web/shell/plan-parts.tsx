@@ -8,6 +8,7 @@ type Own = ComponentType<{ job: OpenJob; id: string; units: Units; head: ReactNo
 
 /** Stages that are another part of the page, with a worker of their own: both are loaded when they are opened. */
 export const ownStages: Partial<Record<Stage, Own>> = {
+  Arrival: later(() => import('../sheets/arrival/arrival-door.ts')),
   Plan: later(() => import('../sheets/plan/plan-door.ts')),
   Findings: later(() => import('../sheets/findings/findings-door.ts')),
 }

@@ -1,10 +1,10 @@
 import { type Reading, readCorner } from '../../corner/index.ts'
 import { inCausalOrder } from '../../job/index.ts'
 import { readKit } from '../../kit/index.ts'
-import { modelsOfLog } from '../../proof/index.ts'
+import { modelsOfLog, revealed } from '../../proof/index.ts'
 import { Refusal } from '../../quantity/index.ts'
 import { readSpec } from '../../spec/index.ts'
-import { browserStore } from '../../store/browser/index.ts'
+import { browserStore, privateBeside } from '../../store/browser/index.ts'
 import type { LibraryJob } from './library.ts'
 
 /**
@@ -44,7 +44,12 @@ export async function keptJob(id: string): Promise<LibraryJob> {
     )
   return {
     id,
-    job: { workshop: whose?.workshop ?? '', job: whose?.job ?? id, entries: ordered },
+    job: {
+      workshop: whose?.workshop ?? '',
+      job: whose?.job ?? id,
+      // As people read it: what is personal in its place, what was erased said to be.
+      entries: revealed(ordered, (await privateBeside(kept, ordered)).values).entries,
+    },
     corners: { front, rear: model('rear', readCorner) },
     spec: model('spec', readSpec),
     kit: model('kit', readKit),

@@ -1,0 +1,51 @@
+import { useId } from 'react'
+import type { ArrivalNoted } from '../../../sheet/index.ts'
+import type { OpenJob } from '../../state/use-job.ts'
+import { ReadingField } from '../angles/reading-field.tsx'
+
+/** The height at one wheel: typed over where it is noted. */
+export function HeightField({
+  wheel,
+  height,
+  text,
+  onText,
+  isWrong,
+  job,
+}: {
+  wheel: string
+  height: ArrivalNoted | null
+  text: string
+  onText: (text: string) => void
+  isWrong: boolean
+  job: OpenJob
+}) {
+  const id = useId()
+  const place = `height-${wheel.replace(' ', '-')}`
+  if (height)
+    return (
+      <div className={place}>
+        {Object.entries(height.texts).map(([path, stands], i) => (
+          <ReadingField
+            key={path}
+            input={{ entry: height.entry, path, label: i > 0 ? `${wheel}, ${i + 1}` : wheel, text: stands }}
+            hand={job.hand}
+          />
+        ))}
+      </div>
+    )
+  return (
+    <div className={`field ${place}${isWrong ? ' field-refused' : ''}`}>
+      <label htmlFor={id}>{wheel}</label>
+      <input
+        id={id}
+        value={text}
+        placeholder="441 mm"
+        autoComplete="off"
+        autoCapitalize="none"
+        spellCheck={false}
+        aria-invalid={isWrong}
+        onChange={({ target }) => onText(target.value)}
+      />
+    </div>
+  )
+}

@@ -1,0 +1,39 @@
+import type { ArrivalSheet } from '../../../sheet/index.ts'
+import { entryOfForm } from '../../state/entry-of-form.ts'
+import { useForm } from '../../state/use-form.ts'
+import type { OpenJob } from '../../state/use-job.ts'
+import { useNote } from '../../state/use-note.ts'
+import { FormBlock } from './form-block.tsx'
+import { FormField } from './form-field.tsx'
+
+/** The pressures as they were set, front and rear. */
+export function PressureBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJob; id: string }) {
+  const { pressures } = sheet
+  const form = useForm(`${id}/pressures`)
+  const said = useNote(job)
+  const shared = { noted: pressures, form, job, said }
+  return (
+    <FormBlock
+      place="pressures"
+      title="Pressures as set"
+      noted={pressures?.words ?? null}
+      said={said}
+      button={!pressures && Object.keys(form.filled).length > 0 ? 'Note the pressures' : null}
+      onNote={() =>
+        said.note(
+          'set pressures',
+          [entryOfForm({ kind: 'set pressures', of: null, filled: form.filled })],
+          form.clear,
+        )
+      }
+    >
+      <p className="form-aside">
+        Cold, to the sheet or the plate on the vehicle, before heights are measured.
+      </p>
+      <div className="form-fields">
+        <FormField {...shared} name="front" label="Front" placeholder="325 kPa" />
+        <FormField {...shared} name="rear" label="Rear" placeholder="400 kPa" />
+      </div>
+    </FormBlock>
+  )
+}

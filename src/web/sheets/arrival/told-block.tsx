@@ -1,0 +1,146 @@
+import type { ArrivalSheet } from '../../../sheet/index.ts'
+import { entryOfForm } from '../../state/entry-of-form.ts'
+import { useForm } from '../../state/use-form.ts'
+import type { OpenJob } from '../../state/use-job.ts'
+import { useNote } from '../../state/use-note.ts'
+import { FormBlock } from './form-block.tsx'
+import { FormChoice } from './form-choice.tsx'
+import { FormField } from './form-field.tsx'
+
+const tests = ['may be driven', 'yard pace only', 'not to be driven'] as const
+const ways = ['in person', 'by telephone', 'in writing'] as const
+const yes = 'yes'
+
+/** What is told at the counter: what is wanted, up to which limit, may it be driven; and which vehicle, whose. */
+export function ToldBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJob; id: string }) {
+  const { arrival } = sheet
+  const form = useForm(`${id}/arrival`)
+  const said = useNote(job)
+  const of = arrival?.of ?? null
+  const has = (name: string) => arrival?.texts[name] !== undefined
+  const chosenTest = form.text('firstTest') || arrival?.texts['firstTest'] || ''
+  const chosenWay = form.text('consent.how') || arrival?.texts['consent.how'] || ''
+  const chosen = sheet.cautions
+    .filter(({ words, said: isSaid }) => isSaid || form.text(`caution ${words}`) === yes)
+    .map(({ words }) => words)
+  const asked = form.text('asked', sheet.complaint).trim()
+  const filled = Object.fromEntries(
+    Object.entries(form.filled).filter(([name]) => !name.startsWith('caution ') && !has(name)),
+  )
+  const own = form.text('own caution').trim()
+  /** Once the arrival is noted, a touch is a fact. */
+  const touch = (label: string, entry: Readonly<Record<string, unknown>>, before: () => void) =>
+    of === null ? before() : job.note(label, [entryOfForm({ kind: 'arrival', of, filled: entry })])
+  const { 'own caution': _own, ...texts } = filled
+  const fresh = of === null ? asked !== '' : Object.keys(filled).length > 0
+  const note = () => {
+    const entry = entryOfForm({
+      kind: 'arrival',
+      of,
+      filled: {
+        ...(has('asked') ? {} : { asked }),
+        ...texts,
+        ...(own || (of === null && chosen.length > 0)
+          ? { cautions: [...chosen, ...(own ? [own] : [])] }
+          : {}),
+      },
+    })
+    said.note(of === null ? 'arrival' : 'more of the arrival', [entry], form.clear)
+  }
+  const shared = { noted: arrival, form, job, said }
+  return (
+    <FormBlock
+      place="told"
+      title="What was told"
+      noted={arrival?.words ?? null}
+      said={said}
+      button={fresh ? (of === null ? 'Note what was told' : 'Note what was added') : null}
+      onNote={note}
+    >
+      <div className="form-fields">
+        <FormField
+          {...shared}
+          name="asked"
+          label="What the owner asked for"
+          proposed={sheet.complaint}
+          long
+        />
+        <FormField {...shared} name="mileage" label="Mileage" placeholder="148 200 km" />
+      </div>
+      <FormChoice
+        legend="For a first test it"
+        words={tests}
+        chosen={[chosenTest]}
+        onChoose={(word) =>
+          touch(`first test: ${word}`, { firstTest: word }, () => form.set('firstTest', word))
+        }
+      />
+      {chosenTest !== '' && chosenTest !== 'may be driven' && (
+        <FormField {...shared} name="why" label="Why" placeholder="what makes it so" />
+      )}
+      <fieldset className="form-group">
+        <legend>What is agreed</legend>
+        <div className="form-fields">
+          <FormField {...shared} name="consent.to" label="To what" placeholder="find the knock, then call" />
+          <FormField
+            {...shared}
+            name="consent.limit"
+            label="Up to which limit"
+            placeholder="3 hours, or a sum"
+          />
+          <FormField {...shared} name="consent.by" label="By whom" placeholder="a role: fleet office" />
+        </div>
+        <FormChoice
+          legend="How"
+          words={ways}
+          chosen={[chosenWay]}
+          onChoose={(word) =>
+            has('consent.to')
+              ? job.note(`agreed ${word}`, [
+                  entryOfForm({ kind: 'arrival', of, filled: { 'consent.how': word } }),
+                ])
+              : form.set('consent.how', word)
+          }
+        />
+      </fieldset>
+      <fieldset className="form-group">
+        <legend>Which vehicle, and whose</legend>
+        <div className="form-fields">
+          <FormField {...shared} name="vin" label="VIN" hint={sheet.vinHint ?? undefined} />
+          <FormField {...shared} name="plate" label="Registration plate" />
+          <FormField {...shared} name="owner" label="Owner" />
+          <FormField {...shared} name="driver" label="Driver" />
+          <FormField {...shared} name="phone" label="Telephone" kind="tel" />
+        </div>
+        <p className="form-aside">These are kept beside the record, not in it, and can be erased.</p>
+      </fieldset>
+      <fieldset className="form-group">
+        <legend>Cautions of this vehicle</legend>
+        <ul className="form-cautions">
+          {sheet.cautions.map(({ words, why, said: isSaid }) => {
+            const pressed = isSaid || form.text(`caution ${words}`) === yes
+            return (
+              <li key={words}>
+                <button
+                  type="button"
+                  aria-pressed={pressed}
+                  onClick={() =>
+                    touch(
+                      `caution: ${words}`,
+                      { cautions: pressed ? chosen.filter((one) => one !== words) : [...chosen, words] },
+                      () => form.set(`caution ${words}`, pressed ? '' : yes),
+                    )
+                  }
+                >
+                  {words}
+                </button>
+                {why && <span>{why}</span>}
+              </li>
+            )
+          })}
+        </ul>
+        <FormField {...shared} noted={null} name="own caution" label="Another caution" />
+      </fieldset>
+    </FormBlock>
+  )
+}
