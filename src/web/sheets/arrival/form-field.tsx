@@ -17,7 +17,7 @@ export function FormField({
   job,
   said,
   proposed = '',
-  placeholder,
+  example,
   hint,
   long = false,
   kind,
@@ -30,7 +30,8 @@ export function FormField({
   job: OpenJob
   said: NoteHand
   proposed?: string
-  placeholder?: string | undefined
+  /** What such a text looks like, shown while the field is empty. */
+  example?: string | undefined
   hint?: string | undefined
   long?: boolean
   kind?: 'tel'
@@ -55,7 +56,7 @@ export function FormField({
   const shared = {
     id,
     value: text,
-    placeholder,
+    placeholder: example === undefined ? undefined : `such as ${example}`,
     autoComplete: 'off',
     'aria-invalid': refusal !== null,
     'aria-describedby': `${id}-why`,

@@ -39,7 +39,7 @@ export function HeightField({
       <input
         id={id}
         value={text}
-        placeholder="441 mm"
+        placeholder="such as 441 mm"
         autoComplete="off"
         autoCapitalize="none"
         spellCheck={false}

@@ -31,8 +31,8 @@ export function PressureBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: Op
         Cold, to the sheet or the plate on the vehicle, before heights are measured.
       </p>
       <div className="form-fields">
-        <FormField {...shared} name="front" label="Front" placeholder="325 kPa" />
-        <FormField {...shared} name="rear" label="Rear" placeholder="400 kPa" />
+        <FormField {...shared} name="front" label="Front" example="325 kPa" />
+        <FormField {...shared} name="rear" label="Rear" example="400 kPa" />
       </div>
     </FormBlock>
   )

@@ -65,7 +65,7 @@ export function ToldBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJo
           proposed={sheet.complaint}
           long
         />
-        <FormField {...shared} name="mileage" label="Mileage" placeholder="148 200 km" />
+        <FormField {...shared} name="mileage" label="Mileage" example="148 200 km" />
       </div>
       <FormChoice
         legend="For a first test it"
@@ -76,19 +76,14 @@ export function ToldBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJo
         }
       />
       {chosenTest !== '' && chosenTest !== 'may be driven' && (
-        <FormField {...shared} name="why" label="Why" placeholder="what makes it so" />
+        <FormField {...shared} name="why" label="Why" example="a wheel bearing is loose" />
       )}
       <fieldset className="form-group">
         <legend>What is agreed</legend>
         <div className="form-fields">
-          <FormField {...shared} name="consent.to" label="To what" placeholder="find the knock, then call" />
-          <FormField
-            {...shared}
-            name="consent.limit"
-            label="Up to which limit"
-            placeholder="3 hours, or a sum"
-          />
-          <FormField {...shared} name="consent.by" label="By whom" placeholder="a role: fleet office" />
+          <FormField {...shared} name="consent.to" label="To what" example="find the knock, then call" />
+          <FormField {...shared} name="consent.limit" label="Up to which limit" example="3 hours, or a sum" />
+          <FormField {...shared} name="consent.by" label="By whom" example="fleet office: a role, no name" />
         </div>
         <FormChoice
           legend="How"

@@ -127,13 +127,8 @@ function Tyre({
       }
     >
       <div className="form-fields">
-        <FormField
-          {...shared}
-          name="designation"
-          label="Size, from the sidewall"
-          placeholder="215/70R15 109S"
-        />
-        <FormField {...shared} name="pressure" label="Pressure as found, cold" placeholder="325 kPa" />
+        <FormField {...shared} name="designation" label="Size, from the sidewall" example="215/70R15 109S" />
+        <FormField {...shared} name="pressure" label="Pressure as found, cold" example="325 kPa" />
       </div>
       {alike !== undefined && tyre?.texts['designation'] === undefined && form.text('designation') === '' && (
         <button type="button" className="form-alike" onClick={() => form.set('designation', alike)}>
@@ -141,9 +136,9 @@ function Tyre({
         </button>
       )}
       <div className="form-fields form-depths">
-        <FormField {...shared} name="depths.outer" label="Depth, outer" placeholder="5 mm" />
-        <FormField {...shared} name="depths.middle" label="Depth, middle" placeholder="5 mm" />
-        <FormField {...shared} name="depths.inner" label="Depth, inner" placeholder="5 mm" />
+        <FormField {...shared} name="depths.outer" label="Depth, outer" example="5 mm" />
+        <FormField {...shared} name="depths.middle" label="Depth, middle" example="5 mm" />
+        <FormField {...shared} name="depths.inner" label="Depth, inner" example="5 mm" />
       </div>
       <FormChoice
         legend="Worn"
