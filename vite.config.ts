@@ -3,6 +3,7 @@ import { basename, dirname, join, resolve } from 'node:path'
 import { isDeepStrictEqual } from 'node:util'
 import react from '@vitejs/plugin-react'
 import { defineConfig, type Plugin } from 'vite'
+import { VitePWA } from 'vite-plugin-pwa'
 import { readAny } from './src/job/index.ts'
 
 const root = import.meta.dirname
@@ -68,7 +69,28 @@ export default defineConfig({
   define: { __ENGINE__: JSON.stringify(version) },
   root: join(root, 'src', 'web'),
   base: './',
-  plugins: [react()],
+  plugins: [
+    react(),
+    VitePWA({
+      // A newer page waits until the person takes it: nothing changes under the hand.
+      registerType: 'prompt',
+      injectRegister: false,
+      includeAssets: ['mark.svg'],
+      workbox: {
+        globPatterns: ['**/*.{js,css,html,woff2,json,svg}'],
+        maximumFileSizeToCacheInBytes: 4_000_000,
+      },
+      manifest: {
+        name: 'Axlewright',
+        short_name: 'Axlewright',
+        description: 'The steering and suspension technician’s working sheet',
+        display: 'standalone',
+        background_color: '#f7f4ec',
+        theme_color: '#f7f4ec',
+        icons: [{ src: 'mark.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
+      },
+    }),
+  ],
   worker: {
     format: 'es',
     plugins: () => [withoutJsonSchema(), readWhenBuilt()],
