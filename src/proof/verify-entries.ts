@@ -18,6 +18,7 @@ export type Progress = (done: number, of: number) => void
  * its device count without a gap.
  *
  * @param entries in the order of the file, which must be causal
+ * @param from entries before this place were looked at earlier and are as they were: only what follows is looked at
  * @returns what is broken, in that order; empty when the log is intact
  * @source own derivation: docs/methods/record.md
  */
@@ -25,12 +26,18 @@ export async function verifyEntries(
   entries: readonly SealedEntry[],
   whose: { readonly workshop: string; readonly job: string },
   progress: Progress = () => undefined,
+  from = 0,
 ): Promise<readonly BrokenEntry[]> {
   const broken: BrokenEntry[] = []
   const before = new Map<string, SealedEntry>()
   const last = new Map<string, SealedEntry>()
-  for (let from = 0; from < entries.length; from += batch) {
-    const some = entries.slice(from, from + batch)
+  const pass = (entry: SealedEntry) => {
+    before.set(entry.id, entry)
+    last.set(entry.device, entry)
+  }
+  entries.slice(0, from).forEach(pass)
+  for (let at = from; at < entries.length; at += batch) {
+    const some = entries.slice(at, at + batch)
     const signed = await Promise.all(some.map(isSignedByDevice))
     some.forEach((entry, i) => {
       const sentence = signed[i]!
@@ -38,11 +45,10 @@ export async function verifyEntries(
         : isItself(entry)
           ? 'Its device did not sign it.'
           : 'It is not what was sealed: something in it was changed.'
-      if (sentence !== null) broken.push({ entry: from + i, sentence })
-      before.set(entry.id, entry)
-      last.set(entry.device, entry)
+      if (sentence !== null) broken.push({ entry: at + i, sentence })
+      pass(entry)
     })
-    progress(Math.min(from + batch, entries.length), entries.length)
+    progress(Math.min(at + batch, entries.length), entries.length)
   }
   return broken
 }

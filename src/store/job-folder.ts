@@ -4,12 +4,16 @@ import { appendSynced } from './append-synced.ts'
 import { besideLog } from './beside-log.ts'
 import { fileTrouble } from './file-trouble.ts'
 import { whileLocked } from './folder-lock.ts'
-import { type LogFile, logFile, mendEnd } from './log-file.ts'
-import type { Appended, KeptJob, KeptLog, Whose, Writing } from './log-store.ts'
+import { keptLog } from './kept-log.ts'
+import { type LogFile, logBytes, logFile, mendEnd } from './log-file.ts'
+import type { LogSoFar } from './log-so-far.ts'
+import type { Appended, KeptJob, Whose, Writing } from './log-store.ts'
 import { makeFolder } from './make-folder.ts'
 import { oneByOne } from './one-by-one.ts'
+import { recalledInFolder } from './recalled-in-folder.ts'
 import { refused } from './refused.ts'
 import { toAppend } from './to-append.ts'
+import { trustedLog } from './trusted-log.ts'
 
 /**
  * A job in a folder: `log.jsonl`, one sealed entry a line, with what it pins beside it.
@@ -26,7 +30,15 @@ export function jobFolder(folder: string, { patience = 10_000 } = {}): KeptJob {
     return known
   }
   return {
-    read: async () => keptOf(look(), log),
+    read: async () => {
+      const seen = look()
+      return keptLog(seen, torn(seen, log, seen.size))
+    },
+    reopen: async (trusted) => {
+      const bytes = logBytes(log)
+      return trustedLog(bytes, trusted, (seen) => torn(seen, log, bytes.length))
+    },
+    ...recalledInFolder(folder),
     change: (whose, write) =>
       oneByOne(resolve(folder), async () => {
         let unmake: () => void = () => undefined
@@ -54,7 +66,7 @@ interface Change {
 async function changed({ log, look, whose, write }: Change): Promise<Appended> {
   const isThere = statSync(log, { throwIfNoEntry: false }) !== undefined
   const found = isThere ? look() : null
-  const told = found ? keptOf(found, log).told : []
+  const told = found ? torn(found, log, found.size) : []
   if (found && found.tail !== 'none') mendEnd(log, found)
   const seen = found && found.tail !== 'none' ? look() : found
   const [bad] = seen?.spoilt ?? []
@@ -80,18 +92,9 @@ async function changed({ log, look, whose, write }: Change): Promise<Appended> {
   return { appended: entries, known: given.length - entries.length, told }
 }
 
-function keptOf({ entries, last, spoilt, tail, whole, size }: LogFile, log: string): KeptLog {
-  const all = last ? [...entries, last] : entries
-  const [first] = all
-  return {
-    whose: first ? { workshop: first.workshop, job: first.job } : null,
-    entries: all,
-    spoilt,
-    told:
-      tail === 'torn'
-        ? [
-            `${log}: The last line is torn (${size - whole} bytes): the power failed, or the program was ended, while it was written. It was never acknowledged, and does not count.`,
-          ]
-        : [],
-  }
+function torn({ tail, whole }: LogSoFar, log: string, size: number): readonly string[] {
+  if (tail !== 'torn') return []
+  return [
+    `${log}: The last line is torn (${size - whole} bytes): the power failed, or the program was ended, while it was written. It was never acknowledged, and does not count.`,
+  ]
 }

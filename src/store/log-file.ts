@@ -20,7 +20,23 @@ export interface LogFile extends LogSoFar {
  * @throws {Refusal} `no-job`, `no-folder`, `read-only`, `unreadable`
  * @source own derivation: docs/methods/record.md
  */
-export function logFile(path: string, before: LogFile | null): LogFile {
+export const logFile = (path: string, before: LogFile | null): LogFile =>
+  inFile(path, (file, { ino, size }) => {
+    const base = before && before.ino === ino && before.whole <= size ? before : null
+    const bytes = bytesFrom(file, base?.whole ?? 0, size)
+    return { ino, size, ...logSoFar(base, readLog(bytes, base?.lines)) }
+  })
+
+/**
+ * All bytes of a log's file.
+ *
+ * @throws {Refusal} `no-job`, `no-folder`, `read-only`, `unreadable`
+ * @source own derivation: docs/methods/record.md
+ */
+export const logBytes = (path: string): Uint8Array =>
+  inFile(path, (file, { size }) => bytesFrom(file, 0, size))
+
+function inFile<T>(path: string, read: (file: number, stat: { ino: number; size: number }) => T): T {
   try {
     // Asked before it is opened: opening a pipe would wait for whoever writes into it.
     const stat = statSync(path)
@@ -33,10 +49,7 @@ export function logFile(path: string, before: LogFile | null): LogFile {
       )
     const file = openSync(path, 'r')
     try {
-      const { ino, size } = fstatSync(file)
-      const base = before && before.ino === ino && before.whole <= size ? before : null
-      const bytes = bytesFrom(file, base?.whole ?? 0, size)
-      return { ino, size, ...logSoFar(base, readLog(bytes, base?.lines)) }
+      return read(file, fstatSync(file))
     } finally {
       closeSync(file)
     }

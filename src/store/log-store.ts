@@ -1,5 +1,6 @@
 import type { SealedEntry } from '../job/index.ts'
 import type { Snapshot } from '../proof/index.ts'
+import type { Trusted } from './trusted-log.ts'
 
 /** Whose a log is. @source definition */
 export interface Whose {
@@ -24,6 +25,19 @@ export interface KeptLog {
   /** What was found when it was opened and concerns a person: a torn last line. */
   readonly told: readonly string[]
 }
+
+/** A log read again. @source definition */
+export interface ReopenedLog extends KeptLog {
+  /** Of its entries, how many stand in the beginning that is as it was. */
+  readonly before: number
+  /** Its whole lines: how many entries and bytes. */
+  readonly whole: { readonly entries: number; readonly bytes: number }
+  /** SHA-256 of its whole lines. */
+  readonly digest: string
+}
+
+/** What can be made again out of a log: its state, and how far it was verified. @source definition */
+export type Recalled = 'fold' | 'verified'
 
 /** What an append did; it is given only when all of it is on disk. @source definition */
 export interface Appended {
@@ -50,6 +64,17 @@ export interface KeptJob {
    * @throws {Refusal} `spoilt`, `other-job`, `not-sealed`, `lacks-before`; `busy`, `no-room`, `read-only`; then nothing is appended
    */
   readonly change: (whose: Whose, write: Writing) => Promise<Appended>
+  /**
+   * As `read`, for what this place alone goes by: a beginning that was looked through before, and is as it was to the
+   * bit, is not looked through again.
+   *
+   * @throws {Refusal} `no-job`, `no-folder`, `unreadable`
+   */
+  readonly reopen: (trusted: Trusted | null) => Promise<ReopenedLog>
+  /** What was made out of the log, to save the time next time; null where nothing is kept. */
+  readonly recall: (what: Recalled) => Promise<string | null>
+  /** Keeps it where that is possible; it is lost without harm. */
+  readonly remember: (what: Recalled, text: string) => Promise<void>
   /** Keeps a file that the log pins. */
   readonly pin: (snapshot: Snapshot) => Promise<void>
   /** @throws {Refusal} `spoilt` where a pinned file is no JSON any more */

@@ -1,9 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { inCausalOrder, type SealedEntry } from '../../src/job/index.ts'
+import { foldJob, inCausalOrder, type SealedEntry } from '../../src/job/index.ts'
 import { canonicalText, digestOf, hashOf } from '../../src/proof/index.ts'
 import { Refusal } from '../../src/quantity/index.ts'
 import type { LogStore } from '../../src/store/log-store.ts'
+import { openJob } from '../../src/store/open-job.ts'
+import { verifyKept } from '../../src/store/verify-kept.ts'
 import { noted, whose } from './sealed-log.ts'
 
 /** A place of its own; each call of `open` is somebody else who opens it. */
@@ -197,6 +199,85 @@ export const contractCases: readonly ContractCase[] = [
       expect(await open().job(whose.job).beside(hashOf(one))).toBe(null)
       expect(await open().job(whose.job).kept()).toEqual([hashOf(other)])
       expect((await open().job(whose.job).read()).entries).toEqual(log)
+    },
+  },
+
+  {
+    name: 'ST20 a job opens in the same state with and without a checkpoint',
+    holds: async (place) => {
+      const { open } = place()
+      const job = () => open().job(whose.job)
+      const log = await noted([], ['a', 'b', 'c'])
+      await job().change(whose, () => log.slice(0, 2))
+      const how = { engine: '1', least: 1 }
+      const first = await openJob(job(), how)
+      const again = await openJob(job(), how)
+      expect([first.from, again.from]).toEqual(['fold', 'checkpoint'])
+      expect(again).toEqual({ ...first, from: 'checkpoint' })
+      expect(again.state).toEqual(foldJob(log.slice(0, 2)))
+      // Another version of the program may fold otherwise; a longer log does.
+      expect((await openJob(job(), { ...how, engine: '2' })).from).toBe('fold')
+      await job().change(whose, () => log)
+      const longer = await openJob(job(), how)
+      expect([longer.from, longer.entries, longer.state]).toEqual(['fold', log, foldJob(log)])
+      expect(await openJob(job(), how)).toEqual({ ...longer, from: 'checkpoint' })
+    },
+  },
+
+  {
+    name: 'ST20 whatever stands in a checkpoint, a job opens in its own state',
+    holds: async (place) => {
+      const { open } = place()
+      const job = () => open().job(whose.job)
+      const log = await noted([], ['a', 'b'])
+      await job().change(whose, () => log)
+      const how = { engine: '1', least: 1 }
+      await openJob(job(), how)
+      const sound = (await job().recall('fold'))!
+      const state = foldJob(log)
+      const spoilt = fc.oneof(
+        fc.string(),
+        fc.nat(sound.length - 1).map((at) => sound.slice(0, at)),
+        fc
+          .record({ at: fc.nat(sound.length - 1), by: fc.constantFrom('0', 'x', '"', '\n', '') })
+          .map(({ at, by }) => sound.slice(0, at) + by + sound.slice(at + 1)),
+      )
+      await fc.assert(
+        fc.asyncProperty(spoilt, async (text) => {
+          await job().remember('fold', text)
+          const opened = await openJob(job(), how)
+          expect([opened.entries, opened.state]).toEqual([log, state])
+        }),
+        { numRuns: 60, seed: 20261125 },
+      )
+    },
+  },
+
+  {
+    name: 'ST21 only what was not verified before is verified, and what was changed since is found',
+    holds: async (place) => {
+      const { open } = place()
+      const job = () => open().job(whose.job)
+      const log = await noted([], ['a', 'b', 'c', 'd'])
+      await job().change(whose, () => log.slice(0, 2))
+      const told: (readonly [number, number])[] = []
+      const look = () => verifyKept(job(), (done, of) => told.push([done, of]))
+      expect(await look()).toMatchObject({ broken: [], spoilt: [], before: 0 })
+      expect(await look()).toMatchObject({ broken: [], before: 2 })
+      await job().change(whose, () => log.slice(0, 3))
+      expect(await look()).toMatchObject({ broken: [], before: 2 })
+      expect(told).toEqual([
+        [2, 2],
+        [3, 3],
+      ])
+      // It is what its id says, and its device did not sign it: the store takes it, the look finds it, every time.
+      const forged = { ...log[3]!, signature: log[2]!.signature }
+      await job().change(whose, () => [forged])
+      for (const _ of [1, 2])
+        expect(await look()).toMatchObject({
+          before: 3,
+          broken: [{ entry: 3, sentence: 'Its device did not sign it.' }],
+        })
     },
   },
 ]

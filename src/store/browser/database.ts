@@ -4,20 +4,23 @@ import { browserTrouble } from './browser-trouble.ts'
 /** What the browser keeps of a job's log besides its lines. @source definition */
 export interface LogHead {
   readonly workshop: string
-  /** Pieces appended so far. */
+  /** Pieces, and all their bytes. */
   readonly pieces: number
+  readonly bytes: number
 }
 
 /** What is kept in the browser; keys stand beside the values. @source own derivation: docs/methods/record.md */
 interface Kept extends DBSchema {
   /** By job. */
   readonly logs: { readonly key: string; readonly value: LogHead }
-  /** By job and number from 1: the bytes of the lines that one change appended. */
+  /** By job and number from 1: the bytes of whole lines. */
   readonly pieces: { readonly key: [string, number]; readonly value: Uint8Array<ArrayBuffer> }
   /** By job and "what-digest": the file as JSON text. */
   readonly pinned: { readonly key: [string, string]; readonly value: string }
   /** By job and SHA-256. */
   readonly beside: { readonly key: [string, string]; readonly value: Uint8Array<ArrayBuffer> }
+  /** By job and what it is: what can be made again out of the log. */
+  readonly recalled: { readonly key: [string, string]; readonly value: string }
   /** By whose it is, "device": 32 secret bytes as hexadecimal digits. */
   readonly keys: { readonly key: 'device'; readonly value: string }
 }
@@ -51,8 +54,8 @@ export function databaseOf(name: string): Database {
     openings++
     const mine = openDB<Kept>(name, version, {
       upgrade: (database) => {
-        for (const store of ['logs', 'pieces', 'pinned', 'beside', 'keys'] as const)
-          database.createObjectStore(store)
+        for (const store of stores)
+          if (!database.objectStoreNames.contains(store)) database.createObjectStore(store)
       },
       // Somebody deletes it, or a newer version of the program changes it: give way, and open it anew.
       blocking: (_from, _to, event) => {
@@ -84,7 +87,8 @@ export function databaseOf(name: string): Database {
   }
 }
 
-const version = 1
+const version = 2
+const stores = ['logs', 'pieces', 'pinned', 'beside', 'recalled', 'keys'] as const
 
 const isClosed = (error: unknown): boolean =>
   error instanceof DOMException && error.name === 'InvalidStateError'

@@ -1,0 +1,29 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { KeptJob } from './log-store.ts'
+import { writeWhole } from './write-whole.ts'
+
+/**
+ * What can be made again out of a log, in its folder: `recalled-fold`, `recalled-verified`.
+ *
+ * @source own derivation: docs/methods/record.md
+ */
+export function recalledInFolder(folder: string): Pick<KeptJob, 'recall' | 'remember'> {
+  const path = (what: string) => join(folder, `recalled-${what}`)
+  return {
+    recall: async (what) => {
+      try {
+        return readFileSync(path(what), 'utf8')
+      } catch {
+        return null
+      }
+    },
+    remember: async (what, text) => {
+      try {
+        writeWhole(path(what), text, { replace: true })
+      } catch {
+        // A full disk, a folder that may only be read: then it is made again next time.
+      }
+    },
+  }
+}
