@@ -1,4 +1,4 @@
-import type { WheelAngle } from '../linkage/index.ts'
+import type { Drive, WheelAngle } from '../linkage/index.ts'
 import type { Measured } from '../measure/index.ts'
 import { angleOrder, anglesAtStrokes, anglesNearStrokes } from './angles-at-strokes.ts'
 import type { WheelSetup } from './problem.ts'
@@ -17,6 +17,8 @@ export interface RecordedMove {
   readonly to: Readonly<Record<string, number>>
   /** After minus before, so that errors common to both readings are gone already. */
   readonly change: Readonly<Partial<Record<WheelAngle, Measured>>>
+  /** Where the wheel stood when it was read again. Default: as before. */
+  readonly standing?: Drive
 }
 
 /** What a recorded move says beside what the points say. @source definition */
@@ -32,7 +34,7 @@ export interface Lesson {
 }
 
 /**
- * Holds a recorded move against the exact poses of a wheel's points.
+ * Holds a recorded move against the exact poses of a wheel's points, at the heights at which it was read.
  *
  * @param angles those to look at
  * @throws {Refusal} `setting-out-of-range` when a recorded setting lies outside its adjuster's range
@@ -49,8 +51,8 @@ export function lessonOf(wheel: WheelSetup, move: RecordedMove, angles: readonly
   const moved = after.map((stroke, j) => stroke - before[j]!)
   const seen = angles.filter((angle) => move.change[angle] !== undefined)
   if (seen.length === 0 || moved.every((by) => by === 0)) return { moved, seen, foreseen: [], setting: [] }
-  const anglesAt = anglesAtStrokes(wheel)
-  const [start, end] = [anglesAt(before), anglesAt(after)]
+  const start = anglesAtStrokes(wheel)(before)
+  const end = anglesAtStrokes({ ...wheel, drive: move.standing ?? wheel.drive })(after)
   const n = wheel.adjusters.length
   const { slope } = responseSurface(anglesNearStrokes(wheel, after), after)
   return {

@@ -13,7 +13,7 @@ export interface PastJob {
   readonly vehicle: string
   /** Names what was drawn: two vehicles of one drawing have one model. */
   readonly model: string
-  /** "double wishbone, typical": layout, and how its points are known. */
+  /** "front double wishbone, typical": what answers alike by its nature, and how its points are known. */
   readonly layout: string
   /** When, by the device's clock; shown, never used to order. */
   readonly when: string | null

@@ -4,7 +4,11 @@ import type { SheetMove, SheetMoves, SheetNumber } from './sheet.ts'
 import { sheetNumber } from './sheet-number.ts'
 
 /** The moves as the sheet shows them. */
-export function sheetMoves(answer: Moves, made: boolean, units: UnitChoice): SheetMoves {
+export function sheetMoves(
+  answer: Moves,
+  { made, taught }: { readonly made: boolean; readonly taught: string | null },
+  units: UnitChoice,
+): SheetMoves {
   return {
     made,
     moves: answer.moves.map(sheetMove),
@@ -13,7 +17,7 @@ export function sheetMoves(answer: Moves, made: boolean, units: UnitChoice): She
     insideAfterText: formatChance(answer.insideAfter),
     outOfReach: answer.outOfReach.map(({ reading, by, sentence }) => ({ reading, by, sentence })),
     steeringWheel: answer.steeringWheel && steeringWheel(answer, units),
-    sentence: answer.sentence,
+    sentence: taught === null ? answer.sentence : `${answer.sentence} ${taught}`,
   }
 }
 

@@ -3,8 +3,8 @@ import type { JobState, WheelName } from '../job/index.ts'
 import { wheelPlace } from '../job/index.ts'
 import type { WheelAngle } from '../linkage/index.ts'
 import { combine, standardUncertainty } from '../measure/index.ts'
-import type { ReadRound } from './learned.ts'
 import type { MeasuredOnWheel } from './measured-on-wheel.ts'
+import type { ReadRound } from './recorded-move.ts'
 import { adjustersStanding } from './wheel-setups.ts'
 
 const angles: readonly WheelAngle[] = ['camber', 'caster', 'sai', 'toe']

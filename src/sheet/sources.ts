@@ -1,3 +1,4 @@
+import type { PastResponse } from '../adjust/index.ts'
 import type { Corner } from '../corner/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Kit } from '../kit/index.ts'
@@ -11,6 +12,8 @@ export interface SheetSources {
   readonly corners: { readonly front: Corner; readonly rear: Corner | null }
   readonly spec: Spec | null
   readonly kit: Kit | null
+  /** What moves did in other jobs (`responsesOf`); what this job itself has taught is left out. */
+  readonly learned?: readonly PastResponse[]
 }
 
 /** How a sheet is made. @source definition */
