@@ -8,6 +8,7 @@ import { type FindingsCommandOptions, findingsCommand } from './commands/finding
 import { fitCommand } from './commands/fit-command.ts'
 import { followUpsCommand } from './commands/follow-ups-command.ts'
 import { type LayoutsOptions, layoutsCommand } from './commands/layouts-command.ts'
+import { type LearnedOptions, learnedCommand } from './commands/learned-command.ts'
 import { type PlanCommandOptions, planCommand } from './commands/plan-command.ts'
 import { planHelp } from './commands/plan-help.ts'
 import { posesCommand } from './commands/poses-command.ts'
@@ -30,6 +31,11 @@ something typed or in a file cannot be used.
 
 The maker's service information and local inspection law stand above this tool. Never work
 under a vehicle that a jack alone carries.`
+
+const learnedFrom = [
+  '--learned-from <JOB...>',
+  'let the moves count on what moves did in these other jobs; the job itself is left out',
+] as const
 
 /**
  * Runs one command line and says how it ended. Output goes to standard output, complaints to standard error.
@@ -65,7 +71,12 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
   onJob('sheet', 'the whole job on one sheet: readings, moves, clamp pose, cautions', sheetCommand)
     .option('--html <FILE>', 'write it as a page for reading and printing (A4 or Letter, one ink)')
     .option('--plain', 'plain ASCII drawings, for terminals that show boxes')
-  onJob('moves', 'how far to turn each adjuster, which way, and the chance to land inside', movesCommand)
+    .option(...learnedFrom)
+  onJob(
+    'moves',
+    'how far to turn each adjuster, which way, and the chance to land inside',
+    movesCommand,
+  ).option(...learnedFrom)
   onJob('bolts', 'the bolt book: every joint, what is still open first and why', boltsCommand)
   onJob('clamp', 'how far to raise the arm before its bush bolts are final', clampCommand)
   onJob(
@@ -80,6 +91,16 @@ export async function runCommand(words: readonly string[]): Promise<ExitCode> {
     'the corner model fitted to what was measured: points, what moves do, what to measure next',
     fitCommand,
   )
+
+  program
+    .command('learned JOBS...')
+    .description(
+      'what moves did in these jobs, by vehicle, model and layout; how often the first ones ended inside',
+    )
+    .option('--with <FILE...>', 'corner, spec or kit files to use before those beside the jobs')
+    .option('--json', 'write it as JSON')
+    .option('--us', 'inches, lbf·ft and psi instead of metric units')
+    .action(async (jobs: string[], options: LearnedOptions) => finish(await learnedCommand(jobs, options)))
 
   program
     .command('follow-ups JOB')

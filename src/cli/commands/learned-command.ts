@@ -1,7 +1,7 @@
 import { usUnits } from '../../quantity/index.ts'
 import { learnedOfJobs } from '../../sheet/index.ts'
 import type { Outcome } from '../files/outcome.ts'
-import { readJobs } from '../files/read-learned.ts'
+import { jobsSources } from '../record/jobs-sources.ts'
 import { learnedText } from '../text/learned-text.ts'
 
 /** Options of `axlewright learned`. */
@@ -12,8 +12,9 @@ export interface LearnedOptions {
 }
 
 /** `axlewright learned JOB…`: what moves did in these jobs, and how often the first ones ended inside. Ends with 1 when nothing can be learned. */
-export function learnedCommand(jobs: readonly string[], options: LearnedOptions): Outcome {
-  const learned = learnedOfJobs(readJobs(jobs, options.with ?? []), options.us ? { units: usUnits } : {})
+export async function learnedCommand(jobs: readonly string[], options: LearnedOptions): Promise<Outcome> {
+  const sources = await jobsSources(jobs, options.with ?? [])
+  const learned = learnedOfJobs(sources, options.us ? { units: usUnits } : {})
   return {
     out: options.json ? `${JSON.stringify(learned, null, 2)}\n` : `${learnedText(learned).trim()}\n`,
     code: learned.jobs === 0 ? 1 : 0,

@@ -4,6 +4,7 @@ import { type BoltSheet, boltSheetFrom, type Sheet, sheetFrom } from '../../shee
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { sheetHtml } from '../html/sheet-html.ts'
 import { jobSources } from '../record/job-sources.ts'
+import { learnedOf } from '../record/jobs-sources.ts'
 import { clampText } from '../text/clamp-text.ts'
 import { movesText } from '../text/moves-text.ts'
 import { plainText } from '../text/plain-text.ts'
@@ -17,6 +18,8 @@ export interface JobOptions {
   readonly html?: string
   readonly plain?: boolean
   readonly us?: boolean
+  /** Other jobs whose moves have something to teach. */
+  readonly learnedFrom?: readonly string[]
 }
 
 const sheetOf = async (job: string, options: JobOptions): Promise<Sheet> => (await bothOf(job, options)).sheet
@@ -26,7 +29,9 @@ async function bothOf(
   job: string,
   options: JobOptions,
 ): Promise<{ readonly sheet: Sheet; readonly book: BoltSheet }> {
-  const sources = await jobSources(job, options.with ?? [])
+  const given = options.with ?? []
+  const learned = await learnedOf(options.learnedFrom ?? [], given)
+  const sources = { ...(await jobSources(job, given)), learned }
   const asked = options.us ? { units: usUnits } : {}
   return { sheet: sheetFrom(sources, asked), book: boltSheetFrom(sources, asked) }
 }
