@@ -10,7 +10,7 @@ import { sealedEdits } from './keep/sealed-edits.ts'
 import { signedOff } from './keep/signed-off.ts'
 import { takenIn } from './keep/taken-in.ts'
 import { workshopBegun, workshopHere } from './keep/workshop.ts'
-import { fileSaved, workedWith, workshopFiles } from './keep/workshop-files.ts'
+import { fileLookedAt, fileSaved, filesOfJob, workedWith, workshopFiles } from './keep/workshop-files.ts'
 import { plainOf } from './state/plain-of.ts'
 
 const keeper: Keeper = { store: browserStore(), device: browserDevice }
@@ -29,12 +29,14 @@ const does: Does = {
   carryOut: (give) => carriedOut(keeper, give),
   takeIn: (give) => takenIn(keeper, give),
   files: () => workshopFiles(keeper),
+  filesOf: (give) => filesOfJob(keeper, give),
+  lookAt: (give) => fileLookedAt(give),
   saveFile: (give) => fileSaved(keeper, give),
   workWith: (give) => workedWith(keeper, give),
   workshop: () => workshopHere(keeper),
   begin: (give) => workshopBegun(keeper, give),
 }
-const reads: readonly (keyof KeepAsks)[] = ['rows', 'carryOut', 'files', 'workshop']
+const reads: readonly (keyof KeepAsks)[] = ['rows', 'carryOut', 'files', 'filesOf', 'lookAt', 'workshop']
 
 // One after another: what was asked first is on disk before the next is begun.
 let before: Promise<unknown> = Promise.resolve()

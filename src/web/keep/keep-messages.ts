@@ -37,6 +37,18 @@ export interface KeepAsks {
   }
   /** The newest version of every file of the workshop. */
   files: { give: null; back: { readonly files: readonly KeptFile[] } }
+  /** The files by which a job is worked. */
+  filesOf: {
+    give: { readonly job: string }
+    back: {
+      readonly files: readonly (KeptFile & { readonly role: 'front' | 'rear' | 'spec' | 'kit' })[]
+    }
+  }
+  /** Looks a file through without keeping it. */
+  lookAt: {
+    give: { readonly what: KeptFile['what']; readonly file: unknown }
+    back: { readonly problems: readonly Problem[] }
+  }
   /** Keeps a new version of a file, once it is read without a fault. */
   saveFile: {
     give: { readonly what: KeptFile['what']; readonly file: unknown }

@@ -1,6 +1,6 @@
 import { type Problem, readCorner } from '../../corner/index.ts'
 import { readKit } from '../../kit/index.ts'
-import { digestOf, sealEntries } from '../../proof/index.ts'
+import { digestOf, modelsOfLog, sealEntries } from '../../proof/index.ts'
 import { Refusal } from '../../quantity/index.ts'
 import { readSpec } from '../../spec/index.ts'
 import { clockNow, ownWorkshop, workshopJob } from '../../store/browser/index.ts'
@@ -58,6 +58,27 @@ export async function fileSaved(
     }),
   )
   return { saved: { what, id, digest, file }, problems: [] }
+}
+
+/** The files by which a job is worked, in the version that counts. */
+export async function filesOfJob(
+  { store }: Keeper,
+  { job }: KeepAsks['filesOf']['give'],
+): Promise<KeepAsks['filesOf']['back']> {
+  const kept = store.job(job)
+  const [{ entries }, pinned] = await Promise.all([kept.read(), kept.pinned()])
+  const files = modelsOfLog(entries, pinned).flatMap(({ role, what, id, snapshot }) =>
+    snapshot ? [{ role, what, id, digest: snapshot.digest, file: snapshot.file }] : [],
+  )
+  return { files }
+}
+
+/** Every fault of a file, without keeping it. */
+export async function fileLookedAt({
+  what,
+  file,
+}: KeepAsks['lookAt']['give']): Promise<KeepAsks['lookAt']['back']> {
+  return { problems: faults(what, file) }
 }
 
 function faults(what: KeptFile['what'], file: unknown): readonly Problem[] {

@@ -1,5 +1,6 @@
 import { Suspense } from 'react'
 import type { Sheet } from '../../sheet/index.ts'
+import { addressOf } from '../state/use-address.ts'
 import type { OpenJob } from '../state/use-job.ts'
 import { later } from './later.tsx'
 import './next-strip.css'
@@ -18,7 +19,12 @@ export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
     )
   // The one step that leads to a sheet that this version does not have.
   const over = sheet.next.act === 'handover'
-  const canTurn = !job.stale && !job.trouble
+  // Readings without a limit judge nothing: the limits come first.
+  const values =
+    job.row?.kept && sheet.readings.length > 0 && sheet.readings.every(({ limit }) => !limit)
+      ? addressOf('values', job.row.id, 'angles')
+      : null
+  const canTurn = !job.stale && !job.trouble && !values
   const turn = () => {
     if (job.behind) return
     job.turned(sheet)
@@ -36,6 +42,11 @@ export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
         <button type="button" onClick={showRefused}>
           To the field
         </button>
+      )}
+      {values && (
+        <a className="next-button" href={values}>
+          Type the limits
+        </a>
       )}
       {canTurn && over && (
         <button type="button" onClick={() => window.print()}>

@@ -19,6 +19,8 @@ type Page = ComponentType<PageProps>
 const pages: Readonly<Record<string, Page>> = {
   jobs: later(async () => ({ default: (await import('../pages/jobs/jobs-page.tsx')).JobsPage })),
   new: later(async () => ({ default: (await import('../pages/new/new-job-page.tsx')).NewJobPage })),
+  kit: later(async () => ({ default: (await import('../pages/kit/kit-page.tsx')).KitPage })),
+  values: later(async () => ({ default: (await import('../pages/values/values-page.tsx')).ValuesPage })),
   verify: later(async () => ({ default: (await import('../pages/verify/verify-page.tsx')).VerifyPage })),
   workshop: later(async () => ({
     default: (await import('../pages/workshop/workshop-page.tsx')).WorkshopPage,

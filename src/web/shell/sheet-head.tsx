@@ -21,7 +21,7 @@ export function SheetHead({
   stage: Stage
   units: Units
   onUnits: (units: Units) => void
-  onOpen: (id: string) => void
+  onOpen: (...parts: readonly string[]) => void
 }) {
   const [open, setOpen] = useState<'jobs' | 'sheet' | null>(null)
   const panel = useId()
@@ -75,6 +75,11 @@ export function SheetHead({
             <LookChoice />
             <UnitsChoice units={units} onChoose={onUnits} />
             <div className="head-actions">
+              {job.row?.kept && (
+                <button type="button" onClick={() => onOpen('values', id, stage.toLowerCase())}>
+                  Values of this vehicle
+                </button>
+              )}
               <button type="button" onClick={() => window.print()}>
                 Print
               </button>
