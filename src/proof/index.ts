@@ -1,6 +1,8 @@
 export { canonicalText } from './canonical-text.ts'
 export { type CarriedJob, carriedJob, readCarriedJob } from './carry/carried-job.ts'
 export type { CarryRefusal } from './carry/carry-refusal.ts'
+export { readZip, type ZipContent, type ZipLimits, type ZipSource } from './carry/read-zip.ts'
+export { type ZipFile, type ZipInParts, zipInParts } from './carry/zip-in-parts.ts'
 export { codeWait, type WrongCodes } from './code-wait.ts'
 export { type Concealed, concealed } from './concealed.ts'
 export { digestOf } from './digest-of.ts'

@@ -1,3 +1,4 @@
+export type { BackupList } from './backup-schema.ts'
 export { type BegunWorkshop, beginWorkshop } from './begin-workshop.ts'
 export { clockNow } from './clock-now.ts'
 export { fileStore } from './file-store.ts'
@@ -15,8 +16,12 @@ export {
   strayPrivate,
 } from './private-beside.ts'
 export { randomSeed } from './random-seed.ts'
+export { type BackedUpLog, type Backup, readBackup } from './read-backup.ts'
+export { type RestoredLog, restoreBackup } from './restore-backup.ts'
 export { rootFromPaper, rootPaper } from './root-paper.ts'
 export type { StoreRefusal } from './store-refusal.ts'
 export { takeIn } from './take-in.ts'
 export { type VerifiedLog, verifyKept } from './verify-kept.ts'
+export { type WholeFile, wholeFile } from './whole-file.ts'
+export { type BackupWritten, type LogToKeep, writeBackup } from './write-backup.ts'
 export { writeWhole } from './write-whole.ts'

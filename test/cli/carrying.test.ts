@@ -1,11 +1,15 @@
-import { spawnSync } from 'node:child_process'
+import { spawn, spawnSync } from 'node:child_process'
+import { createHash } from 'node:crypto'
 import {
   copyFileSync,
+  cpSync,
   existsSync,
+  mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
   rmSync,
+  statSync,
   truncateSync,
   writeFileSync,
 } from 'node:fs'
@@ -272,5 +276,102 @@ describe('CM24 a job with its photos is carried as one file, and taken in as any
     const { code, out } = on('office', 'carry', job, '--to', 'lacks.job.zip')
     expect([code, out]).toEqual([1, expect.stringContaining('is not with it')])
     expect(well('tablet', 'merge', 'lacks.job.zip', '--to', 'lacking')).toContain('is in no copy')
+  })
+})
+
+describe('CM25 everything is backed up, and comes back', () => {
+  const jobs = ['jobs-a', 'jobs-b'].map((name) => join(top, name))
+  beforeAll(() => {
+    for (const folder of jobs) mkdirSync(folder)
+    cpSync(join(top, job), join(jobs[0]!, job), { recursive: true })
+    cpSync(join(top, 'there'), join(jobs[1]!, job), { recursive: true })
+    for (const name of ['there-too', 'lacking']) mkdirSync(join(jobs[0]!, name))
+  })
+  const sorted = (path: string) => readFileSync(path, 'utf8').trim().split('\n').sort()
+
+  test('job folders of two places and the workshop’s log, wiped and restored', () => {
+    const out = well('office', 'backup', 'all.zip', 'jobs-a', 'jobs-b')
+    expect(out).toContain('This device’s secret key is not in it.')
+    expect(out.match(/7-0412 of “/g)).toHaveLength(2)
+    expect(well('office', 'restore', 'all.zip', '--check')).toContain('each what the list says')
+    const wanted = new Set([
+      ...sorted(join(jobs[0]!, job, 'log.jsonl')),
+      ...sorted(join(jobs[1]!, job, 'log.jsonl')),
+    ])
+    expect(well('new', 'restore', 'all.zip', '--to', 'restored')).toContain('put back, on disk')
+    expect(sorted(join(top, 'restored', job, 'log.jsonl'))).toEqual([...wanted].sort())
+    expect(sorted(join(top, 'home-new', 'workshop', 'log.jsonl'))).toEqual(
+      sorted(join(top, 'home-office', 'workshop', 'log.jsonl')),
+    )
+    expect(beside(join('restored', job))).toEqual(
+      [...new Set([...beside(join('jobs-a', job)), ...beside(join('jobs-b', job))])].sort(),
+    )
+    expect(well('new', 'restore', 'all.zip', '--to', 'restored')).toContain('all of it was there')
+    expect(on('new', 'verify', join('restored', job)).out).toContain('Intact')
+  })
+
+  test('a key goes with it only when it is asked for, with a warning; it is never written over', () => {
+    const key = readFileSync(join(top, 'home-office', 'device.key'), 'utf8')
+    expect(readFileSync(join(top, 'all.zip'), 'latin1')).not.toContain(key.trim())
+    expect(well('office', 'backup', 'keys.zip', 'jobs-a', '--with-keys')).toContain('SECRET KEY is in it')
+    if (process.platform !== 'win32') expect(statSync(join(top, 'keys.zip')).mode & 0o077).toBe(0)
+    expect(well('third', 'restore', 'keys.zip', '--to', 'third')).toContain('Its key was left in it')
+    expect(existsSync(join(top, 'home-third', 'device.key'))).toBe(false)
+    expect(well('third', 'restore', 'keys.zip', '--to', 'third', '--with-keys')).toContain(
+      'signs with the key',
+    )
+    expect(readFileSync(join(top, 'home-third', 'device.key'), 'utf8')).toBe(key)
+    expect(well('tablet', 'restore', 'keys.zip', '--to', 'fourth', '--with-keys')).toContain(
+      'was left as it is',
+    )
+    expect(readFileSync(join(top, 'home-tablet', 'device.key'), 'utf8')).not.toBe(key)
+  })
+
+  test('a flipped or cut backup is refused with its file, and nothing is written', () => {
+    const whole = readFileSync(join(top, 'all.zip'))
+    const flipped = Buffer.from(whole)
+    flipped[Math.floor(whole.length / 3)]! ^= 8
+    writeFileSync(join(top, 'flipped.zip'), flipped)
+    writeFileSync(join(top, 'cut.zip'), whole.subarray(0, Math.floor(whole.length / 2)))
+    for (const name of ['flipped', 'cut']) {
+      const { code, out, err } = on('office', 'restore', `${name}.zip`, '--to', `no-${name}`)
+      expect([code, out]).toEqual([2, ''])
+      expect(err).toMatch(/“logs\/job-7-0412(_2)?\//)
+      expect(existsSync(join(top, `no-${name}`))).toBe(false)
+    }
+    expect(on('office', 'restore', `${job}.job.zip`, '--to', 'x').err).toContain('This is no backup')
+    expect(on('office', 'backup', 'none.zip', 'no-such-place').code).toBe(2)
+    expect(existsSync(join(top, 'none.zip'))).toBe(false)
+    expect(on('office', 'backup', 'all.zip', 'jobs-a').err).toContain('is there already')
+  })
+
+  test('killed in the middle, five times: what is there is whole, and the same command ends the work', async () => {
+    const wanted = () => sorted(join(top, 'restored', job, 'log.jsonl'))
+    for (let i = 0; i < 5; i++) {
+      const to = `killed-${i}`
+      const child = spawn(process.execPath, [command, 'restore', 'all.zip', '--to', to], {
+        cwd: top,
+        env: { ...process.env, AXLEWRIGHT_HOME: join(top, `home-${to}`) },
+        stdio: 'ignore',
+      })
+      const ended = new Promise((resolve) => child.on('exit', resolve))
+      // As soon as something is there, and then a little later each time.
+      const begun = Date.now()
+      while (!existsSync(join(top, to)) && child.exitCode === null && Date.now() - begun < 20_000)
+        await new Promise((resolve) => setTimeout(resolve, 1))
+      await new Promise((resolve) => setTimeout(resolve, 2 * i))
+      child.kill('SIGKILL')
+      await ended
+      const there = beside(join(to, job)).filter((name) => !name.startsWith('.'))
+      for (const hash of there)
+        expect(
+          createHash('sha256')
+            .update(readFileSync(join(top, to, job, 'beside', hash)))
+            .digest('hex'),
+        ).toBe(hash)
+      expect(well(to, 'restore', 'all.zip', '--to', to)).not.toContain('left out')
+      expect(sorted(join(top, to, job, 'log.jsonl'))).toEqual(wanted())
+      expect(on(to, 'verify', join(to, job)).out).toContain('Intact')
+    }
   })
 })

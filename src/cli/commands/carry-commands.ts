@@ -1,8 +1,10 @@
 import type { Command } from 'commander'
 import type { Outcome } from '../files/outcome.ts'
+import { type BackupOptions, backupCommand } from './backup-command.ts'
 import { type CarryOptions, carryCommand } from './carry-command.ts'
 import { type PhotoOptions, photoCommand } from './photo-command.ts'
 import { type ReadingsOptions, readingsCommand } from './readings-command.ts'
+import { type RestoreOptions, restoreCommand } from './restore-command.ts'
 import { type SpecOptions, specCommand } from './spec-command.ts'
 
 /** The commands that carry a job from place to place: its photos, one file of it, tables, backups. */
@@ -46,7 +48,36 @@ export function carryCommands(program: Command, finish: (outcome: Outcome) => vo
     .option('--overwrite', 'write over a file that is there')
     .addHelpText('after', tableHelp)
     .action((file: string, options: SpecOptions) => finish(specCommand(file, options)))
+  program
+    .command('backup FILE [PLACES...]')
+    .description(
+      'all job folders at these places (or here), and the workshop’s log, as one file that verifies',
+    )
+    .option('--with-keys', 'this device’s SECRET key as well: whoever has the file can then sign as it')
+    .option('--overwrite', 'write over a file that is there')
+    .addHelpText('after', backupHelp)
+    .action(async (file: string, places: string[], options: BackupOptions) =>
+      finish(await backupCommand(file, places, options)),
+    )
+  program
+    .command('restore FILE')
+    .description('look a backup through from end to end, then put it back; nothing is written over')
+    .option('--to <FOLDER>', 'where the job folders stand, or will stand')
+    .option('--check', 'look it through, and write nothing')
+    .option('--with-keys', 'put the device’s secret key back, where there is none')
+    .addHelpText('after', backupHelp)
+    .action(async (file: string, options: RestoreOptions) => finish(await restoreCommand(file, options)))
 }
+
+const backupHelp = `
+  axlewright backup /stick/2026-03-14.zip jobs
+  axlewright restore /stick/2026-03-14.zip --check
+  axlewright restore /stick/2026-03-14.zip --to jobs
+
+A backup is refused when one bit of it was changed, with the file in which it is. What is there is
+never written over: entries and files of the backup come to it, and what was erased stays erased.
+Ended in the middle, the same command again ends the work. Exit 1: something was left out.
+`
 
 const carryHelp = `
 On the other device it is taken in as any copy of the job is:
