@@ -1,4 +1,4 @@
-import type { Assembly, HoldNode, StandIn } from './assembly.ts'
+import type { Assembly, HoldNode, JointNode, StandIn } from './assembly.ts'
 import type { Choice } from './choice.ts'
 import { factOf } from './fact-of.ts'
 import { isStrutSpring } from './is-strut-spring.ts'
@@ -38,8 +38,11 @@ export function choiceIn(
           .flatMap((part) => assembly.holds[part] ?? [])
           .some((hold) => isStrutSpring(assembly, hold)))
     // A coil’s seats are parted and met on the vehicle, unless it stands in a strut.
-    const benched = inStrut || (both && joint.kind !== 'seat' && joint.final !== 'on the ground')
-    if (fresh?.bench.has(joint.id) || (benched && !fresh?.open.has(joint.id))) bench.push(joint.id)
+    const benched = inStrut || (both && isForBench(joint) && (fresh !== null || pressed.includes(joint.kind)))
+    // Undone while one of its parts is on the vehicle it was undone there, whatever was meant to be.
+    const onVehicle = !both && !inStrut && stage < 5
+    if ((fresh?.bench.has(joint.id) && !onVehicle) || (benched && !fresh?.open.has(joint.id)))
+      bench.push(joint.id)
     else open.push(joint.id)
   }
   const holds = Object.values(assembly.holds).filter(({ id }) => is(keys.energy(id)) !== 'held by its set')
@@ -66,6 +69,10 @@ export function choiceIn(
     ),
   }
 }
+
+const isForBench = ({ kind, final }: JointNode) => kind !== 'seat' && final !== 'on the ground'
+/** Where it is not known what was meant, the rest is closed where it was most likely opened: on the vehicle. */
+const pressed: readonly JointNode['kind'][] = ['press fit', 'retaining ring']
 
 /** What stands in for a hold, told by how its energy is and what the state says beside it. */
 function standInOf(assembly: Assembly, state: State, hold: HoldNode): StandIn {

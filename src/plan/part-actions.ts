@@ -118,7 +118,7 @@ export function partActions(work: Work, part: PartNode): PartActions {
           ...(isHung
             ? { [keys.part(id)]: 'hung', [keys.pads(where)]: 'moved', [keys.pedal]: 'to pump' }
             : {}),
-          ...(kind === 'caliper' && !isHung ? { [keys.pedal]: 'to pump' } : {}),
+          ...((kind === 'caliper' && !isHung) || kind === 'brake pads' ? { [keys.pedal]: 'to pump' } : {}),
           ...wheelEffects,
           ...(piece.some(({ file }) => file.heavy) ? { [keys.tail]: 'none' } : {}),
         },

@@ -95,7 +95,10 @@ function tried(
   const reopened = new Set(to.again)
   for (let nth = 0; nth < mostRepairs; nth++) {
     const from = restFrom(assembly, state, reopened, own)
-    const walked = walk(assembly, whole, from, (id) => stays(id) && !reopened.has(id))
+    const walked = walk(assembly, whole, from, {
+      wanted,
+      stays: (id) => stays(id) && !reopened.has(id),
+    })
     if ('actions' in walked) {
       if (!isReached(walked.state)) return null
       const actions = fewestActions(walked.actions, from, isReached, wanted)
@@ -141,7 +144,7 @@ function walk(
   assembly: Assembly,
   whole: readonly Action[],
   from: State,
-  stays: (joint: string) => boolean,
+  spares: Pick<Required<RestTo>, 'stays' | 'wanted'>,
 ): Walked | Stuck {
   const care = aftercareActions(assembly.axles)
   const actions: Action[] = []
@@ -160,7 +163,7 @@ function walk(
     if (action.verb === 'steer' || isDone(action, state)) continue
     const some = asLeft(assembly, action, state)
     if (!some) continue
-    const left = { ...some, needs: some.needs.filter((need) => !isSpared(need, action, from, stays)) }
+    const left = { ...some, needs: some.needs.filter((need) => !isSpared(need, action, from, spares)) }
     const turned = left.needs.find(({ key }) => key === keys.steering)
     const others = unmetNeeds({ needs: left.needs.filter((need) => need !== turned) }, state).filter(
       ({ custom }) => !custom,
@@ -180,14 +183,15 @@ function walk(
   return { actions, state }
 }
 
-/** An arm that can swing down without it: what stays done up need not be open for that. */
+/** What stays done up need not be open for an arm to swing down, nor for a part to come off that comes off without it. */
 const isSpared = (
   { key, is, rule }: Need,
-  { verb }: Action,
+  { verb, part }: Action,
   from: State,
-  stays: (joint: string) => boolean,
+  { stays, wanted }: Pick<Required<RestTo>, 'stays' | 'wanted'>,
 ): boolean =>
-  verb === 'let down with the jack' &&
+  (verb === 'let down with the jack' ||
+    ((verb === 'take off' || verb === 'hang') && wanted.has(part ?? ''))) &&
   key.startsWith('joint ') &&
   is.includes('open') &&
   !rule &&

@@ -87,7 +87,7 @@ export function waysOn(
   for (const candidate of candidates) {
     const choice = candidate()
     if (!choice) continue
-    const work = workOf(assembly, goal, choice, checker)
+    const work = workOf(assembly, withNew(assembly, goal, state), choice, checker)
     const axles = consequencesOf(work).flatMap(({ kind, axle }) => (kind === 'angles' && axle ? [axle] : []))
     const ways = orders(work).flatMap((options) => {
       const whole = wholeFrom(work, sequenceOf(work, choice, options), state)
@@ -114,6 +114,20 @@ export function waysOn(
       'Look whether what is recorded is so: a part that is off while a joint of it is told to be done up.',
   })
 }
+
+/** What came new before the goal was this one has its consequences too, until the vehicle is handed over. */
+const withNew = ({ parts }: Assembly, goal: Goal, state: State): Goal =>
+  factOf(state, keys.handover) === 'done'
+    ? goal
+    : {
+        ...goal,
+        replace: [
+          ...new Set([
+            ...goal.replace,
+            ...Object.keys(parts).filter((id) => factOf(state, keys.part(id)) === 'new'),
+          ]),
+        ],
+      }
 
 /** Whether a rule is broken in it, or a part that was put back lies loose meanwhile. */
 function breaks({ assembly, renewed }: Work, { actions, from }: Rest): boolean {

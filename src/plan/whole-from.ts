@@ -3,6 +3,7 @@ import { aftercareActions } from './aftercare-actions.ts'
 import { axleOnStands } from './axle-on-stands.ts'
 import { energyActions } from './energy-actions.ts'
 import { factOf } from './fact-of.ts'
+import { isStrutSpring } from './is-strut-spring.ts'
 import { keys } from './keys.ts'
 import type { State } from './state.ts'
 import { supportActions } from './support-actions.ts'
@@ -30,9 +31,14 @@ function loweredToo(work: Work, order: readonly Action[], state: State): readonl
   const lifted = axles.filter(
     (axle) => !(supports.onWheels as readonly string[]).includes(factOf(state, keys.support(axle))),
   )
-  const held = givenBack(work, order, state)
-  const at = order.findIndex(({ verb }) => verb === 'lower')
-  if (at >= 0) return held.length > 0 ? [...order.slice(0, at), ...held, ...order.slice(at)] : order
+  const benched = Object.values(work.assembly.holds).filter((one) => isStrutSpring(work.assembly, one))
+  const back = givenBack(work, order, state)
+  // A spring is back in its strut before that goes in; any other before its corner is raised or lowered.
+  const inStrut = back.filter(({ hold: id }) => benched.some((one) => one.id === id))
+  const held = back.filter((one) => !inStrut.includes(one))
+  const at = order.findIndex(({ verb }) => verb === 'raise to ride height' || verb === 'lower')
+  if (at >= 0)
+    return back.length > 0 ? [...inStrut, ...order.slice(0, at), ...held, ...order.slice(at)] : order
   if (lifted.length === 0) return order
   const isUp = ({ needs }: Action) =>
     needs.some(({ key, is }) => key.startsWith('support ') && !is.includes('on its wheels'))
@@ -40,6 +46,7 @@ function loweredToo(work: Work, order: readonly Action[], state: State): readonl
   return [
     ...axles.flatMap((axle) => [hold.stands(axle), hold.seeLoaded(axle)]),
     hold.lockArms(),
+    ...inStrut,
     ...order.slice(0, last),
     ...held,
     hold.lower(lifted, []),
