@@ -1,5 +1,6 @@
 import type * as z from 'zod'
 import { faultsOf } from './faults-schema.ts'
+import { fieldPath } from './field-path.ts'
 import { bad, good, type Problem, type Reading } from './reading.ts'
 import type { Seen } from './seen.ts'
 import { withoutFaults } from './without-faults.ts'
@@ -34,10 +35,28 @@ export function readFile<S extends z.ZodType>(
         right: 'a newer version of this program, or the file saved in the older format',
       },
     ])
+  const nameless = protoFaults(json)
+  if (nameless.length > 0) return bad(nameless)
   const parsed = schema.safeDecode(json as z.input<S>, { error: faultsOf.told })
   const faults = parsed.success ? [] : faultsOf(parsed.error.issues, json)
   const sound = withoutFaults(json, parsed.success ? [] : parsed.error.issues) as Seen<z.input<S>>
   const problems = [...faults, ...refers(sound)]
   if (problems.length > 0) return bad(problems)
   return good((parsed as { data: z.output<S> }).data)
+}
+
+/** A member that no object can be trusted to keep: copied by assignment it would change the object itself. */
+function protoFaults(value: unknown, path: readonly PropertyKey[] = []): readonly Problem[] {
+  if (typeof value !== 'object' || value === null) return []
+  return Object.entries(value).flatMap(([name, inner]) =>
+    name === '__proto__'
+      ? [
+          {
+            field: fieldPath([...path, name]),
+            wrong: 'No member can be called "__proto__".',
+            right: 'another name, or the member left out',
+          },
+        ]
+      : protoFaults(inner, [...path, Array.isArray(value) ? Number(name) : name]),
+  )
 }

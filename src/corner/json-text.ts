@@ -37,9 +37,11 @@ class JsonReader {
   readonly twice: Problem[] = []
   private readonly text: string
   private at: number
+  private seen: { readonly at: number; readonly line: number; readonly column: number }
   constructor(text: string) {
     this.text = text
     this.at = text.charCodeAt(0) === 0xfeff ? 1 : 0
+    this.seen = { at: this.at, line: 1, column: 1 }
   }
 
   file(): unknown {
@@ -56,9 +58,20 @@ class JsonReader {
     return value
   }
 
+  /** Line and column of a place. Places mostly come in order, so it goes on from the last one. */
   private where(at = this.at): string {
-    const before = this.text.slice(0, at).split(/\r\n|\r|\n/)
-    return `line ${before.length}, column ${[...(before.at(-1) ?? '')].length + 1 - (before.length === 1 && this.text.charCodeAt(0) === 0xfeff ? 1 : 0)}`
+    if (at < this.seen.at) this.seen = { at: this.text.charCodeAt(0) === 0xfeff ? 1 : 0, line: 1, column: 1 }
+    let { at: i, line, column } = this.seen
+    while (i < at) {
+      const c = this.text.codePointAt(i)!
+      if (c === 10 || (c === 13 && this.text.charCodeAt(i + 1) !== 10)) {
+        line++
+        column = 1
+      } else if (c !== 13) column++
+      i += c > 0xffff ? 2 : 1
+    }
+    this.seen = { at: i, line, column }
+    return `line ${line}, column ${column}`
   }
 
   private shown(): string {

@@ -22,7 +22,7 @@ export function readJob(json: unknown): Reading<Job> {
   const written = (json as { entries?: unknown } | null)?.entries
   const list: readonly unknown[] = Array.isArray(written) ? written : []
   const head = readFile(
-    list.some(isNewer) ? { ...(json as object), entries: list.map((e) => (isNewer(e) ? stand : e)) } : json,
+    list.some(isKept) ? { ...(json as object), entries: list.map((e) => (isKept(e) ? stand : e)) } : json,
     jobFileSchema,
     'job',
   )
@@ -37,18 +37,34 @@ export function readJob(json: unknown): Reading<Job> {
     : good({ workshop, job, entries, ...(values ? { private: values } : {}) })
 }
 
-/** A sealed entry of a later format, or with members that this one does not know: kept as it is. */
-const isNewer = (entry: unknown): boolean => {
-  const { format, id, signature } = (entry ?? {}) as Readonly<Record<string, unknown>>
-  if (typeof format !== 'number' || typeof id !== 'string') return false
-  return format > 1 || (typeof signature === 'string' && Object.keys(entry as object).some(isBeyond))
+/**
+ * A sealed entry: kept as it is, whatever it says and whichever version made it, since nobody may change it. What is needed
+ * to order and to show it must be there.
+ */
+function isKept(entry: unknown): boolean {
+  if (typeof entry !== 'object' || entry === null) return false
+  const { format, seq, after, data, ...said } = entry as Readonly<Record<string, unknown>>
+  const isCount = (n: unknown) => typeof n === 'number' && Number.isSafeInteger(n) && n >= 1
+  const isHex = (text: unknown, digits: number) =>
+    typeof text === 'string' && text.length === digits && /^[0-9a-f]*$/.test(text)
+  return (
+    isCount(format) &&
+    isCount(seq) &&
+    Array.isArray(after) &&
+    after.every((id) => isHex(id, 64)) &&
+    typeof data === 'object' &&
+    data !== null &&
+    !Array.isArray(data) &&
+    isHex(said['id'], 64) &&
+    isHex(said['device'], 64) &&
+    isHex(said['signature'], 128) &&
+    ['workshop', 'job', 'at', 'offset', 'person', 'kind'].every((name) => typeof said[name] === 'string')
+  )
 }
-const isBeyond = (name: string): boolean => !names.includes(name)
-const names: readonly string[] = ['kind', 'data', 'at', ...sealNames]
-const stand = { kind: 'newer', data: {} }
+const stand = { kind: 'sealed', data: {} }
 
 function halfSealed(entry: unknown, i: number): readonly Problem[] {
-  if (isNewer(entry)) return []
+  if (isKept(entry)) return []
   const lacking = [...sealNames, 'at'].filter((name) => !(name in (entry as object)))
   if (lacking.length === 0 || lacking.length >= sealNames.length) return []
   return [

@@ -31,6 +31,6 @@ const about: Readonly<Record<string, readonly string[]>> = {
  * @example slotOf({ kind: 'note', data: { text: 'a' } }) // null
  */
 export function slotOf({ kind, data }: Entry): string | null {
-  const members = about[kind]
+  const members = Object.hasOwn(about, kind) ? about[kind] : undefined
   return members ? JSON.stringify([kind, ...members.map((name) => data[name] ?? null)]) : null
 }
