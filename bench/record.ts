@@ -1,15 +1,16 @@
 import { appendFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { cpus, tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { type Entry, foldJob, inCausalOrder, type SealedEntry } from '../src/job/index.ts'
-import { canonicalText, proofOf, proofText, sealEntries, signerOf, verifyProof } from '../src/proof/index.ts'
+import { foldJob, inCausalOrder, type SealedEntry } from '../src/job/index.ts'
+import { canonicalText, proofOf, proofText, verifyProof } from '../src/proof/index.ts'
 import { jobFolder } from '../src/store/index.ts'
 import type { Finding } from './finding.ts'
+import { longLog, more, whose } from './long-log.ts'
 import { printed } from './printed.ts'
+import { at, median, took } from './took.ts'
 
 const size = 5000
 const appends = 200
-const whose = { workshop: 'Harbour yard', job: '7-0412' }
 
 /**
  * A job of 5,000 entries: verified, appended to, opened; beside what a plainer way of keeping it takes in the same run.
@@ -22,38 +23,13 @@ export async function recordBench(): Promise<0> {
   )
   const place = mkdtempSync(join(tmpdir(), 'axlewright-record-'))
   try {
-    const log = await longLog()
+    const log = await longLog(size)
     for (const finding of [await verified(log), ...(await appended(log, place)), await opened(log, place)])
       console.log(printed(finding))
   } finally {
     rmSync(place, { recursive: true, force: true })
   }
   return 0
-}
-
-const how = async (device: string) => ({
-  ...whose,
-  signer: await signerOf(device.repeat(32)),
-  person: 'KB',
-  at: '2026-03-14T18:00:00Z',
-  offset: '+01:00',
-})
-
-/** Two devices that meet now and then; no job is like it. */
-async function longLog(): Promise<readonly SealedEntry[]> {
-  const entry = (i: number): Entry =>
-    i % 3 === 0
-      ? { kind: 'note', data: { text: `The bolt of the lower arm, look ${i}: dry, and clean to its shank.` } }
-      : {
-          kind: 'moved',
-          data: { adjuster: 'tie-rod', wheel: i % 2 ? 'front left' : 'front right', by: '1/12 turn' },
-        }
-  let log: readonly SealedEntry[] = []
-  for (let i = 0; i < size; i += 250) {
-    const device = await how((i / 250) % 2 ? '02' : '01')
-    log = await sealEntries([...log, ...Array.from({ length: 250 }, (_, k) => entry(i + k))], device)
-  }
-  return log
 }
 
 async function verified(log: readonly SealedEntry[]): Promise<Finding> {
@@ -75,18 +51,13 @@ async function verified(log: readonly SealedEntry[]): Promise<Finding> {
 async function appended(log: readonly SealedEntry[], place: string): Promise<readonly Finding[]> {
   const job = jobFolder(join(place, 'job'))
   await job.change(whose, () => log)
-  const more = (
-    await sealEntries(
-      [...log, ...Array.from({ length: appends }, (_, i) => ({ kind: 'note', data: { text: `note ${i}` } }))],
-      await how('01'),
-    )
-  ).slice(size)
+  const entries = await more(log, appends)
   const own: number[] = []
   const plain: number[] = []
   const rewrite: number[] = []
   const whole = [...log]
   // One after the other in turn, so that what else the machine does falls on all three.
-  for (const entry of more) {
+  for (const entry of entries) {
     own.push(await took(() => job.change(whose, () => [entry])))
     plain.push(await took(() => appendFileSync(join(place, 'plain.jsonl'), `${canonicalText(entry)}\n`)))
     whole.push(entry)
@@ -130,16 +101,6 @@ async function opened(log: readonly SealedEntry[], place: string): Promise<Findi
     ],
   )
 }
-
-async function took(work: () => unknown): Promise<number> {
-  const before = performance.now()
-  await work()
-  return performance.now() - before
-}
-
-const at = (list: readonly number[], share: number) =>
-  [...list].sort((a, b) => a - b)[Math.min(list.length - 1, Math.floor(list.length * share))]!
-const median = (list: readonly number[]) => at(list, 0.5)
 
 const finding = (
   id: string,

@@ -3,6 +3,7 @@
 // `npm run bench -- plan`: plan two-sided jobs and judge an edited line.
 // `npm run bench -- fit [VEHICLES [LAYOUT]]`: fit drawn vehicles and judge what the fit foresees.
 // `npm run bench -- record`: a job of 5,000 entries verified, appended to, opened.
+// `npm run bench -- store`: the same job in a folder and in a browser, opened with and without its checkpoint.
 // `npm run bench -- paper`: the demo's proof sheet as a page and as a PDF.
 // `npm run bench -- findings [N [SEED]]`: simulated faults held against the findings.
 import { setUp } from './set-up.mjs'
@@ -25,6 +26,9 @@ if (process.argv[2] === 'sop') {
 } else if (process.argv[2] === 'record') {
   const { recordBench } = await import('../bench/record.ts')
   process.exitCode = await recordBench()
+} else if (process.argv[2] === 'store') {
+  const { storeBench } = await import('../bench/store.ts')
+  process.exitCode = await storeBench()
 } else if (process.argv[2] === 'paper') {
   const { paperBench } = await import('../bench/paper.ts')
   process.exitCode = await paperBench()

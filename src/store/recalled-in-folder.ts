@@ -1,7 +1,6 @@
-import { readFileSync } from 'node:fs'
+import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { KeptJob } from './log-store.ts'
-import { writeWhole } from './write-whole.ts'
 
 /**
  * What can be made again out of a log, in its folder: `recalled-fold`, `recalled-verified`.
@@ -19,9 +18,13 @@ export function recalledInFolder(folder: string): Pick<KeptJob, 'recall' | 'reme
       }
     },
     remember: async (what, text) => {
+      const part = `${path(what)}.${process.pid}.part`
       try {
-        writeWhole(path(what), text, { replace: true })
+        // No sync: what a failing power leaves of it is seen by its digest, and made again.
+        writeFileSync(part, text)
+        renameSync(part, path(what))
       } catch {
+        rmSync(part, { force: true })
         // A full disk, a folder that may only be read: then it is made again next time.
       }
     },

@@ -1,5 +1,5 @@
 import { createRequire } from 'node:module'
-import { join } from 'node:path'
+import { join, resolve } from 'node:path'
 import { build, type Plugin } from 'esbuild'
 
 const root = join(import.meta.dirname, '..', '..', '..')
@@ -26,10 +26,10 @@ const expectAlone: Plugin = {
   },
 }
 
-/** A script for a page, out of a file beside the tests with all that it imports. */
+/** A script for a page, out of a file, by its path or its name beside the tests, with all that it imports. */
 export async function pageScript(file: string): Promise<string> {
   const { outputFiles } = await build({
-    entryPoints: [join(import.meta.dirname, file)],
+    entryPoints: [resolve(import.meta.dirname, file)],
     bundle: true,
     write: false,
     platform: 'browser',
