@@ -4,6 +4,7 @@ import { typedValueDoubts } from '../spec/index.ts'
 import type { BoltSheet, SheetBolt } from './bolt-sheet.ts'
 import { doingOfJoint } from './doing-of-joint.ts'
 import { kindWords } from './joint-words.ts'
+import { marksOfJoint } from './marks-of-joint.ts'
 import { cornerAt, type SheetOptions, type SheetSources } from './sources.ts'
 
 /**
@@ -39,6 +40,9 @@ export function boltSheetFrom(sources: SheetSources, options: SheetOptions = {})
     return {
       wheel: line.place,
       joint: line.joint,
+      named: line.wheel,
+      adjuster: line.adjuster,
+      marks: marksOfJoint(state, line),
       letter: line.letter,
       name: line.name,
       kind: kindWords(line.kind),

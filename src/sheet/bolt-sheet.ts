@@ -64,12 +64,31 @@ export interface BoltDoing {
   readonly blocked: readonly string[]
 }
 
+/** How something was found at a joint before it was disturbed. @source definition */
+export interface SheetMark {
+  /** Place in the log. */
+  readonly entry: number
+  readonly what: string
+  /** Where a mark stands, clockwise from 12 o'clock as the hand sees it, rad; null where none does. */
+  readonly clock: number | null
+  /** "Arrow forward", "shims at the front bolt: 1.5 mm, 0.8 mm", "exposed thread 12 mm". */
+  readonly words: readonly string[]
+  /** SHA-256 of a photo that lies beside the log. */
+  readonly photo: string | null
+}
+
 /** One line of the bolt book as people read it. @source definition */
 export interface SheetBolt {
   /** "front right"; "front axle" for a joint that the axle has once. */
   readonly wheel: string
   /** Its name in the corner model. */
   readonly joint: string
+  /** The wheel under which the log names it: "front left" also of a joint that the axle has once. */
+  readonly named: string
+  /** The adjuster that its bolt carries, by its name in the corner model. */
+  readonly adjuster: string | null
+  /** As it was found; shown again when it goes back. */
+  readonly marks: readonly SheetMark[]
   readonly letter: string | null
   readonly name: string
   /** "castle nut on a tapered stud" */

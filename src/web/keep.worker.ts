@@ -33,10 +33,21 @@ const does: Does = {
   lookAt: (give) => fileLookedAt(give),
   saveFile: (give) => fileSaved(keeper, give),
   workWith: (give) => workedWith(keeper, give),
+  keepPhoto: async ({ job, bytes }) => ({ hash: await keeper.store.job(job).keep(bytes) }),
+  photo: async ({ job, hash }) => ({ bytes: await keeper.store.job(job).beside(hash) }),
   workshop: () => workshopHere(keeper),
   begin: (give) => workshopBegun(keeper, give),
 }
-const reads: readonly (keyof KeepAsks)[] = ['rows', 'carryOut', 'files', 'filesOf', 'lookAt', 'workshop']
+const reads: readonly (keyof KeepAsks)[] = [
+  'rows',
+  'carryOut',
+  'files',
+  'filesOf',
+  'lookAt',
+  'photo',
+  'keepPhoto',
+  'workshop',
+]
 
 // One after another: what was asked first is on disk before the next is begun.
 let before: Promise<unknown> = Promise.resolve()

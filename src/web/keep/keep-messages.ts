@@ -64,6 +64,15 @@ export interface KeepAsks {
     }
     back: { readonly row: JobRow }
   }
+  /** Keeps a photo beside a job; it is named by whatever is noted with its hash. */
+  keepPhoto: {
+    give: { readonly job: string; readonly bytes: Uint8Array }
+    back: { readonly hash: string }
+  }
+  photo: {
+    give: { readonly job: string; readonly hash: string }
+    back: { readonly bytes: Uint8Array | null }
+  }
   /** The workshop that this device belongs to. */
   workshop: { give: null; back: { readonly workshop: Workshop | null } }
   /** Makes one; its root's secret is given once, to be written on paper. */

@@ -32,7 +32,7 @@ export function Beside({
       <a className="page-skip" href="#sheet">
         To the sheet
       </a>
-      <nav className="spine" aria-label="Beside the jobs">
+      <nav className="spine spine-beside" aria-label="Beside the jobs">
         <p className="spine-name">Axlewright</p>
         <ol>
           {places.map(([place, words]) => (

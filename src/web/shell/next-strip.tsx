@@ -17,7 +17,6 @@ export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
         <RoundStrip form={job.form} job={job} />
       </Suspense>
     )
-  // The one step that leads to a sheet that this version does not have.
   const over = sheet.next.act === 'handover'
   // Readings without a limit judge nothing: the limits come first.
   const values =
@@ -35,7 +34,7 @@ export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
         text={
           job.stale
             ? 'A text was not understood; the reason stands by its field. Until then this sheet is that of the last readings that were.'
-            : `${sheet.next.sentence}${over ? ' Handover has no sheet in this version: print this one for the record.' : ''}`
+            : sheet.next.sentence
         }
       />
       {job.stale && !job.trouble && (
@@ -48,10 +47,10 @@ export function NextStrip({ sheet, job }: { sheet: Sheet; job: OpenJob }) {
           Type the limits
         </a>
       )}
-      {canTurn && over && (
-        <button type="button" onClick={() => window.print()}>
-          Print this sheet
-        </button>
+      {canTurn && over && job.row && (
+        <a className="next-button" href={addressOf(job.row.id, 'handover')}>
+          {sheet.next.button}
+        </a>
       )}
       {canTurn && !over && (
         <button type="button" aria-disabled={job.behind} onClick={turn}>

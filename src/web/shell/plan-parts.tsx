@@ -10,5 +10,6 @@ type Own = ComponentType<{ job: OpenJob; id: string; units: Units; head: ReactNo
 export const ownStages: Partial<Record<Stage, Own>> = {
   Arrival: later(() => import('../sheets/arrival/arrival-door.ts')),
   Plan: later(() => import('../sheets/plan/plan-door.ts')),
+  Handover: later(() => import('../sheets/handover/handover-door.ts')),
   Findings: later(() => import('../sheets/findings/findings-door.ts')),
 }

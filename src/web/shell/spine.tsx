@@ -4,7 +4,7 @@ import { built } from './built-stages.ts'
 import './spine.css'
 
 const all: readonly Stage[] = ['Arrival', 'Findings', 'Plan', 'Strip', 'Refit', 'Angles', 'Handover']
-/** The seven stages of a job. Those without a sheet in this version say so. */
+/** The seven stages of a job. */
 export function Spine({ stages, id, open }: { stages: Sheet['stages']; id: string; open: Stage }) {
   return (
     <nav className="spine" aria-label="Stages of the job">
@@ -13,27 +13,12 @@ export function Spine({ stages, id, open }: { stages: Sheet['stages']; id: strin
         {all.map((stage) => {
           const state = stages.find((one) => one.stage === stage)?.state ?? 'open'
           const here = stage === open
-          const place = built[stage]
-          const words = (
-            <>
-              <StageMark state={here ? 'now' : state === 'done' ? 'done' : 'open'} />
-              <span className="spine-stage">{stage}</span>
-            </>
-          )
           return (
-            <li key={stage} className={here ? 'spine-here' : place ? undefined : 'spine-closed'}>
-              {place ? (
-                <a href={addressOf(id, place)} aria-current={here ? 'page' : undefined}>
-                  {words}
-                </a>
-              ) : (
-                <span className="spine-words">
-                  {words}
-                  <span className="spine-note">
-                    {state === 'done' ? 'noted, no sheet yet' : 'no sheet yet'}
-                  </span>
-                </span>
-              )}
+            <li key={stage} className={here ? 'spine-here' : undefined}>
+              <a href={addressOf(id, built[stage])} aria-current={here ? 'page' : undefined}>
+                <StageMark state={here ? 'now' : state === 'done' ? 'done' : 'open'} />
+                <span className="spine-stage">{stage}</span>
+              </a>
             </li>
           )
         })}

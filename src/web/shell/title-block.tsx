@@ -5,12 +5,6 @@ import './title-block.css'
 /** The title block, as on a drawing: what, which, whose, and whether it is kept. */
 export function TitleBlock({ sheet, job, stage }: { sheet: Sheet; job: OpenJob; stage: Stage }) {
   const { title } = sheet
-  const changes = job.edits.length
-  const kept = !job.kept
-    ? 'not kept: this browser refuses to store anything'
-    : changes === 0
-      ? 'as in the file'
-      : `kept on this device · ${changes} ${changes === 1 ? 'change' : 'changes'} to the file`
   const fields = [
     ['Vehicle', title.vehicle],
     ['Job', title.job],
@@ -22,7 +16,7 @@ export function TitleBlock({ sheet, job, stage }: { sheet: Sheet; job: OpenJob; 
         ]
       : []),
     ['Source', title.source],
-    ['State', kept],
+    ['State', stateOf(job)],
   ] as const
   return (
     <footer className="title-block">
@@ -35,10 +29,22 @@ export function TitleBlock({ sheet, job, stage }: { sheet: Sheet; job: OpenJob; 
         ))}
       </dl>
       <p>
-        Arrival and Handover have no sheet in this version; “noted” means that the job’s log has what belongs
-        to it. Values of a vehicle come from the workshop’s own service information, which stands above this
-        tool, as does local inspection law.
+        Values of a vehicle come from the workshop’s own service information, which stands above this tool, as
+        does local inspection law.
       </p>
     </footer>
   )
+}
+
+/** Where what was noted is: sealed, a draft and why, or laid on a file that came with the page. */
+function stateOf({ edits, row, sealing, kept }: OpenJob): string {
+  if (!kept) return 'not kept: this browser refuses to store anything'
+  const n = edits.length
+  if (row?.kept)
+    return n === 0
+      ? 'sealed on this device'
+      : `${n} not sealed yet${sealing ? `: ${sealing.sentence} ${sealing.remedy}` : ''}`
+  return n === 0
+    ? 'as in the file'
+    : `kept on this device · ${n} ${n === 1 ? 'change' : 'changes'} to the file`
 }

@@ -1,22 +1,26 @@
 import { useEffect, useRef, useState } from 'react'
-import type { ArrivalSheet } from '../../sheet/index.ts'
-import type { CounterAnswer, CounterAsk } from './counter-messages.ts'
-import type { Plain } from './messages.ts'
+import type { CounterAnswer, CounterAsk, CounterSheets } from './counter-messages.ts'
+import type { Plain, Units } from './messages.ts'
 import { momentOf } from './moment-of.ts'
 import type { OpenJob } from './use-job.ts'
 
-/** The arrival of a job on the page. */
-export interface OpenCounter {
-  readonly sheet: ArrivalSheet | null
+/** The arrival or the handover of a job on the page. */
+export interface OpenCounter<S> {
+  readonly sheet: S | null
   /** Not yet what was asked last. */
   readonly working: boolean
   readonly trouble: Plain | null
 }
 
-/** Holds a job's arrival open, worked out in a worker of its own. */
-export function useCounter(job: OpenJob, id: string): OpenCounter {
+/** Holds a job's arrival or handover open, worked out in a worker of its own. */
+export function useCounter<W extends keyof CounterSheets>(
+  which: W,
+  job: OpenJob,
+  id: string,
+  units: Units,
+): OpenCounter<CounterSheets[W]> {
   const [answer, setAnswer] = useState<CounterAnswer | null>(null)
-  const [good, setGood] = useState<ArrivalSheet | null>(null)
+  const [good, setGood] = useState<CounterSheets[W] | null>(null)
   const [broken, setBroken] = useState<Plain | null>(null)
   const [turn, setTurn] = useState(0)
   const worker = useRef<Worker | null>(null)
@@ -27,16 +31,16 @@ export function useCounter(job: OpenJob, id: string): OpenCounter {
     one.onmessage = ({ data }: MessageEvent<CounterAnswer>) => {
       if (data.turn !== asked.current) return
       setAnswer(data)
-      if (data.sheet) setGood(data.sheet)
+      if (data.sheet) setGood(data.sheet as CounterSheets[W])
     }
     one.onerror = (event) =>
       setBroken({
-        sentence: `The part of this page that reads the arrival has stopped${event.message ? ` (${event.message})` : ''}.`,
+        sentence: `The part of this page that reads the ${which} has stopped${event.message ? ` (${event.message})` : ''}.`,
         remedy: 'Load the page again; what was typed is kept.',
       })
     worker.current = one
     return () => one.terminate()
-  }, [])
+  }, [which])
 
   const { edits, isRead } = job
   const version = job.row?.version ?? ''
@@ -45,6 +49,8 @@ export function useCounter(job: OpenJob, id: string): OpenCounter {
     if (!isRead) return
     const ask: CounterAsk = {
       turn: ++asked.current,
+      which,
+      units,
       job: id,
       version,
       edits,
@@ -53,7 +59,7 @@ export function useCounter(job: OpenJob, id: string): OpenCounter {
     }
     setTurn(ask.turn)
     worker.current?.postMessage(ask)
-  }, [id, version, edits, isRead, day])
+  }, [which, id, version, edits, units, isRead, day])
 
   return { sheet: good, working: answer?.turn !== turn, trouble: broken ?? answer?.trouble ?? null }
 }

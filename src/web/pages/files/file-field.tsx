@@ -11,23 +11,24 @@ export function FileField({
   path,
   label,
   like,
-  hidden,
+  of,
 }: {
   draft: FileDraft
   path: FilePath
   label: string
   /** How such a text is written; a figure lends its unit. */
   like?: string
-  /** The label is for ears: eyes read it from the table. */
-  hidden?: boolean
+  /** What the field belongs to: eyes read it from the row, ears hear it with the label. */
+  of?: string
 }) {
   const id = useId()
   const text = textAt(draft.file, path)
   const problem = text === '' ? null : draft.problemAt(path)
   return (
     <div className={`file-field${problem ? ' field-refused' : ''}`}>
-      <label htmlFor={id} className={hidden ? 'file-unseen' : undefined}>
+      <label htmlFor={id}>
         {label}
+        {of && <span className="file-unseen">, {of}</span>}
       </label>
       <input
         id={id}

@@ -59,7 +59,7 @@ function TighteningRow({
 }) {
   const procedure = textAt(draft.file, [...at, 'procedure'])
   const field = (member: string, label: string, like: string) => (
-    <FileField draft={draft} path={[...at, member]} label={`${label}, ${name}`} like={like} />
+    <FileField draft={draft} path={[...at, member]} label={label} of={name} like={like} />
   )
   // Members that another procedure has not are left behind with it.
   const choose = (next: string) =>
@@ -72,7 +72,9 @@ function TighteningRow({
     <div className="file-row tightening-row">
       <strong>{name}</strong>
       <label className="file-select">
-        <span>Procedure, {name}</span>
+        <span>
+          procedure<span className="file-unseen">, {name}</span>
+        </span>
         <select value={procedure} onChange={(event) => choose(event.target.value)}>
           {procedures.map(([value, words]) => (
             <option key={value} value={value}>
@@ -92,7 +94,8 @@ function TighteningRow({
             key={i}
             draft={draft}
             path={[...at, 'stages', i]}
-            label={`stage ${i + 1}, ${name}`}
+            label={`stage ${i + 1}`}
+            of={name}
             like="60 N·m"
           />
         ))}
@@ -103,7 +106,9 @@ function TighteningRow({
       )}
       {procedure !== '' && (
         <label className="file-select">
-          <span>Where it is final, {name}</span>
+          <span>
+            final<span className="file-unseen">, {name}</span>
+          </span>
           <select
             value={textAt(draft.file, [...at, 'position'])}
             onChange={(event) => draft.set([...at, 'position'], event.target.value || undefined)}
@@ -123,7 +128,9 @@ function TighteningRow({
             checked={valueAt(draft.file, [...at, 'secondCheck']) === true}
             onChange={(event) => draft.set([...at, 'secondCheck'], event.target.checked || undefined)}
           />
-          <span>a second look is asked for</span>
+          <span>
+            second look<span className="file-unseen">, {name}</span>
+          </span>
         </label>
       )}
     </div>

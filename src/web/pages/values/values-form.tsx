@@ -93,7 +93,8 @@ export function ValuesForm({
                 key={end}
                 draft={draft}
                 path={['limits', key, end]}
-                label={`${words}, ${said}`}
+                label={said}
+                of={words}
                 like={like}
               />
             ))}
@@ -118,7 +119,8 @@ export function ValuesForm({
                 key={end}
                 draft={draft}
                 path={['rideHeight', axle, end]}
-                label={`${axle} height, ${said}`}
+                label={said}
+                of={`${axle} height`}
                 like="372 mm"
               />
             ))}

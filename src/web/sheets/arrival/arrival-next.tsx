@@ -2,6 +2,7 @@ import type { ArrivalSheet } from '../../../sheet/index.ts'
 import '../../shell/next-strip.css'
 import { NextWords } from '../../shell/next-words.tsx'
 import { addressOf } from '../../state/use-address.ts'
+import { leadTo } from './lead-to.ts'
 
 /** The one next thing, and where it is done; nothing keeps anybody from going on to the findings. */
 export function ArrivalNext({ sheet, id }: { sheet: ArrivalSheet; id: string }) {
@@ -14,19 +15,10 @@ export function ArrivalNext({ sheet, id }: { sheet: ArrivalSheet; id: string }) 
           {button}
         </a>
       ) : (
-        <button type="button" onClick={() => lead(place)}>
+        <button type="button" onClick={() => leadTo(`arrival-${place}`)}>
           {button}
         </button>
       )}
     </section>
   )
-}
-
-/** Brings a block into view, its first empty field in hand. */
-function lead(place: string) {
-  const block = document.getElementById(`arrival-${place}`)
-  const fields = [...(block?.querySelectorAll<HTMLInputElement>('input, textarea') ?? [])]
-  const field = fields.find(({ value }) => value.trim() === '') ?? fields[0]
-  block?.scrollIntoView({ block: 'start' })
-  field?.focus({ preventScroll: true })
 }

@@ -14,6 +14,7 @@ import { TyreBlock } from './tyre-block.tsx'
 export function ArrivalStage({
   job,
   id,
+  units,
   head,
   foot,
 }: {
@@ -23,7 +24,7 @@ export function ArrivalStage({
   head: ReactNode
   foot: ReactNode
 }) {
-  const { sheet, trouble: own, working } = useCounter(job, id)
+  const { sheet, trouble: own, working } = useCounter('arrival', job, id, units)
   const trouble = job.trouble ?? own
   const shared = sheet && { sheet, job, id }
   return (

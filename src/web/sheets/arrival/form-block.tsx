@@ -6,15 +6,19 @@ export function FormBlock({
   place,
   title,
   noted,
+  unnoted = 'not noted yet',
   said,
   button,
   onNote,
   children,
 }: {
+  /** What the next strip leads to. */
   place: string
   title: string
   /** "noted 07:12 by KB"; null while it is not. */
   noted: string | null
+  /** What stands there meanwhile. */
+  unnoted?: string
   said: NoteHand
   /** What the button says; null where there is nothing to note. */
   button: string | null
@@ -24,7 +28,7 @@ export function FormBlock({
   return (
     <form
       className="form-block"
-      id={`arrival-${place}`}
+      id={place}
       aria-label={title}
       onSubmit={(event) => {
         event.preventDefault()
@@ -33,7 +37,7 @@ export function FormBlock({
     >
       <div className="form-head">
         <h2>{title}</h2>
-        <p className="form-noted">{noted ?? 'not noted yet'}</p>
+        <p className="form-noted">{noted ?? unnoted}</p>
       </div>
       {children}
       <div role="alert">

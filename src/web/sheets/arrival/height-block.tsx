@@ -15,7 +15,7 @@ export function HeightBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: Open
   const last = wheels.findLast(({ height }) => height !== null)?.height
   return (
     <FormBlock
-      place="heights"
+      place="arrival-heights"
       title={heightWhen === 'before lifting' ? 'Ride heights, before it is lifted' : 'Ride heights, settled'}
       noted={last?.words ?? null}
       said={said}

@@ -14,7 +14,7 @@ export function PressureBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: Op
   const shared = { noted: pressures, form, job, said }
   return (
     <FormBlock
-      place="pressures"
+      place="arrival-pressures"
       title="Pressures as set"
       noted={pressures?.words ?? null}
       said={said}

@@ -50,7 +50,7 @@ export function ToldBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJo
   const shared = { noted: arrival, form, job, said }
   return (
     <FormBlock
-      place="told"
+      place="arrival-told"
       title="What was told"
       noted={arrival?.words ?? null}
       said={said}

@@ -103,7 +103,7 @@ function Tyre({
   }
   return (
     <FormBlock
-      place={`tyre-${wheel.replace(' ', '-')}`}
+      place={`arrival-tyre-${wheel.replace(' ', '-')}`}
       title={`Tyre, ${wheel}`}
       noted={tyre?.words ?? null}
       said={said}

@@ -4,6 +4,7 @@ import type { Plain } from '../../state/messages.ts'
 import { BoldWords } from './bold-words.tsx'
 import { DoingDrawn } from './doing-drawn.tsx'
 import { DoingFigures } from './doing-figures.tsx'
+import { MarksFound } from './marks-found.tsx'
 import { StateMark } from './state-mark.tsx'
 import { upper } from './upper.ts'
 
@@ -12,11 +13,16 @@ export function DoingBody({
   bolt,
   corner,
   refusal,
+  job,
+  onMark,
 }: {
   bolt: SheetBolt
   /** The corner that it belongs to; null where none is drawn. */
   corner: SheetCorner | null
   refusal: Plain | null
+  /** Under which the job is kept on this device; null where it is not. */
+  job: string | null
+  onMark: () => void
 }) {
   const { doing } = bolt
   return (
@@ -69,6 +75,7 @@ export function DoingBody({
             ))}
           </ul>
         )}
+        <MarksFound bolt={bolt} job={job} onMark={onMark} />
         {bolt.recorded.length > 0 && (
           <div className="doing-recorded">
             <h2>On record</h2>

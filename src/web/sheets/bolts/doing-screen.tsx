@@ -10,6 +10,7 @@ import { DoingBody } from './doing-body.tsx'
 import { DoingHead } from './doing-head.tsx'
 import { HandAsked } from './hand-asked.tsx'
 import { isRetreat } from './is-retreat.ts'
+import { MarkAsked } from './mark-asked.tsx'
 import { spokenDoing } from './spoken-doing.ts'
 import { upper } from './upper.ts'
 import { useDoingKeys } from './use-doing-keys.ts'
@@ -17,7 +18,7 @@ import { useOneTouch } from './use-one-touch.ts'
 import { ValueAsked } from './value-asked.tsx'
 
 /** What must be known before something can be taken in. */
-type Asked = { readonly what: 'work' } | { readonly what: 'who' | 'values'; readonly act: DoingAct }
+type Asked = { readonly what: 'work' | 'mark' } | { readonly what: 'who' | 'values'; readonly act: DoingAct }
 
 /** One joint, one action: how the vehicle stands, what to set, what to do, and one touch for each fact. */
 export function DoingScreen({
@@ -95,6 +96,7 @@ export function DoingScreen({
         onBack={close}
       />
     )
+  if (asked?.what === 'mark') return <MarkAsked bolt={bolt} job={job} onBack={close} />
   if (asked)
     return (
       <HandAsked
@@ -132,6 +134,8 @@ export function DoingScreen({
         bolt={bolt}
         corner={job.sheet?.corners.find((drawn) => wheelOf(drawn) === wheel) ?? null}
         refusal={refusal}
+        job={job.row?.kept ? job.row.id : null}
+        onMark={() => setAsked({ what: 'mark' })}
       />
       <DoingBar
         ready={ready}

@@ -1,0 +1,5 @@
+import '../arrival/arrival.css'
+import './handover.css'
+import './handover-print.css'
+
+export { HandoverStage as default } from './handover-stage.tsx'
