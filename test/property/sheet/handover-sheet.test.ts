@@ -137,7 +137,7 @@ test('SH54 not road-ready comes before everything but a decision, until it is cl
 
 test('SH54 a signature says what it covers; what came after it is named, with when and by whom', () => {
   const sha = 'a'.repeat(64)
-  const seal = (kind: string, data: object, seq: number, after: string[]) => ({
+  const seal = (kind: string, data: Entry['data'], seq: number, after: string[]) => ({
     ...{ format: 1, workshop: 'w', job: 'j', device: 'd'.repeat(64), signature: 'e'.repeat(128) },
     ...{ kind, data, seq, after, at: '2026-03-11T15:40:00Z', offset: '+01:00', person: 'KB' },
     id: String(seq).repeat(64),
