@@ -1,6 +1,5 @@
 import type { SealedEntry } from '../job/index.ts'
 import type { Snapshot } from '../proof/index.ts'
-import type { Trusted } from './trusted-log.ts'
 
 /** Whose a log is. @source definition */
 export interface Whose {
@@ -26,6 +25,14 @@ export interface KeptLog {
   readonly told: readonly string[]
 }
 
+/** A beginning of a log that was looked through before. @source definition */
+export interface Trusted {
+  /** Of its whole lines. */
+  readonly bytes: number
+  /** SHA-256 of them. */
+  readonly digest: string
+}
+
 /** A log read again. @source definition */
 export interface ReopenedLog extends KeptLog {
   /** Of its entries, how many stand in the beginning that is as it was. */
@@ -37,7 +44,7 @@ export interface ReopenedLog extends KeptLog {
 }
 
 /** What can be made again out of a log: its state, and how far it was verified. @source definition */
-export type Recalled = 'fold' | 'verified'
+type Recalled = 'fold' | 'verified'
 
 /** What an append did; it is given only when all of it is on disk. @source definition */
 export interface Appended {

@@ -1,5 +1,5 @@
+import type { Trusted } from './log-store.ts'
 import { sha256 } from './sha-256.ts'
-import type { Trusted } from './trusted-log.ts'
 
 /** What was made out of a log, with the log it was made of. @source definition */
 export interface Note extends Trusted {

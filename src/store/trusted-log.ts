@@ -1,17 +1,9 @@
 import type { SealedEntry } from '../job/index.ts'
 import { keptLog } from './kept-log.ts'
 import { type LogSoFar, logSoFar } from './log-so-far.ts'
-import type { ReopenedLog } from './log-store.ts'
+import type { ReopenedLog, Trusted } from './log-store.ts'
 import { readLog } from './read-log.ts'
 import { sha256 } from './sha-256.ts'
-
-/** A beginning of a log that was looked through before. @source definition */
-export interface Trusted {
-  /** Of its whole lines. */
-  readonly bytes: number
-  /** SHA-256 of them. */
-  readonly digest: string
-}
 
 /**
  * Reads a log whose beginning may have been looked through before. Where that is as it was, to the bit, it is not looked

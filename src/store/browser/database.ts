@@ -2,7 +2,7 @@ import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
 import { browserTrouble } from './browser-trouble.ts'
 
 /** What the browser keeps of a job's log besides its lines. @source definition */
-export interface LogHead {
+interface LogHead {
   readonly workshop: string
   /** Pieces, and all their bytes. */
   readonly pieces: number
