@@ -15,6 +15,7 @@ import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { buildCommand } from '../../scripts/build-command.mjs'
 import type { Entry } from '../../src/job/index.ts'
+import { jpegAsTaken } from '../support/photos.ts'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const top = mkdtempSync(join(tmpdir(), 'axlewright-personal-'))
@@ -93,11 +94,11 @@ describe('CM30 what is personal', () => {
     expect(on('office', ['erase', '7-0412', 'hat size']).err).toMatch(
       /is called “hat size”\. There is: arrival\.owner, arrival\.phone, arrival\.plate, arrival\.vin\./,
     )
-    expect(well('office', 'erase', '7-0412', 'phone', 'arrival.plate')).toMatch(/2 personal values erased\. /)
+    expect(well('office', 'erase', '7-0412', 'phone', 'arrival.plate')).toMatch(/2 values erased\. /)
     expect(well('office', 'verify', '7-0412')).toMatch(/Personal values: 2 there, 2 erased/)
     expect(bytesIn('7-0412')).not.toContain(phone)
     expect(bytesIn('7-0412')).toContain(owner)
-    expect(well('office', 'erase', '7-0412')).toMatch(/2 personal values erased, 2 were erased before\./)
+    expect(well('office', 'erase', '7-0412')).toMatch(/2 values erased, 2 were erased before\./)
     for (const secret of secrets) expect(bytesIn('7-0412')).not.toContain(secret)
     expect(readFileSync(join(top, '7-0412', 'log.jsonl'), 'utf8')).toBe(heads)
     expect(well('office', 'verify', '7-0412')).toMatch(
@@ -123,7 +124,7 @@ describe('CM30 what is personal', () => {
     expect(bytesIn('taken')).toContain(owner)
     well('office', 'prove', 'older', '--to', 'older.proof.json')
     const before = well('office', 'verify', 'older.proof.json')
-    expect(well('office', 'erase', 'older.proof.json', 'owner')).toMatch(/1 personal value erased/)
+    expect(well('office', 'erase', 'older.proof.json', 'owner')).toMatch(/1 value erased/)
     expect(readFileSync(join(top, 'older.proof.json'), 'utf8')).not.toContain(owner)
     expect(
       well('office', 'verify', 'older.proof.json').replace(
@@ -149,6 +150,24 @@ describe('CM30 what is personal', () => {
     expect(readFileSync(join(top, 'forged.html'), 'utf8')).toMatch(/VIN.{0,80}not what was sealed/s)
   })
 
+  test('a photo is erased where it is named, is told as that, and no copy brings it back', () => {
+    writeFileSync(join(top, 'face.jpg'), jpegAsTaken('gray'))
+    well('office', 'photo', 'older', 'face.jpg', '--words', 'the owner beside it', '--person', 'KB')
+    const log = readFileSync(join(top, 'older', 'log.jsonl'), 'utf8')
+    const hash = /"kind":"photo"/.test(log) ? /"hash":"([0-9a-f]{64})"/.exec(log)![1]! : ''
+    expect(readdirSync(join(top, 'older', 'beside'))).toContain(hash)
+    cpSync(join(top, 'older'), join(top, 'copy'), { recursive: true })
+    well('office', 'carry', 'older', '--to', 'older.zip')
+    expect(on('office', ['erase', 'older.zip']).err).toMatch(/file for carrying is not changed/)
+    expect(on('office', ['erase', 'older', 'photo:000000']).err).toMatch(/names no one photo/)
+    expect(on('office', ['erase', 'older.proof.json', 'photos']).err).toMatch(/lie in the job’s folder/)
+    expect(well('office', 'erase', 'older', `photo:${hash.slice(0, 12)}`)).toMatch(/1 value erased\./)
+    expect(readdirSync(join(top, 'older', 'beside'))).not.toContain(hash)
+    expect(readFileSync(join(top, 'older', 'log.jsonl'), 'utf8')).toBe(log)
+    on('office', ['merge', 'copy', '--to', 'older'])
+    expect(readdirSync(join(top, 'older', 'beside'))).not.toContain(hash)
+  })
+
   test('a workshop says how long it is kept; what is due is erased, and nothing else', () => {
     expect(on('office', ['erase', '.', '--due']).err).toMatch(/Nobody said how long/)
     well('office', 'workshop', 'keeps', '1200')
@@ -156,7 +175,7 @@ describe('CM30 what is personal', () => {
     well('office', 'workshop', 'keeps', '0')
     expect(well('office', 'workshop', 'list')).toMatch(/what is personal is kept 0 months/)
     const due = well('office', 'erase', '.', '--due')
-    expect(due).toMatch(/older: job 7-0412, 4 personal values erased/)
+    expect(due).toMatch(/older: job 7-0412, 4 values erased/)
     expect(bytesIn('older')).not.toContain(owner)
   })
 })

@@ -1,10 +1,11 @@
 import { readdirSync, statSync } from 'node:fs'
 import { join } from 'node:path'
-import { inCausalOrder, type PersonalPlace } from '../../job/index.ts'
+import { inCausalOrder, type PersonalPlace, photosNamed } from '../../job/index.ts'
 import { personalDue, proofText, revealed } from '../../proof/index.ts'
 import { clockNow, erasePrivate, jobFolder, strayPrivate, writeWhole } from '../../store/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { type Carried, carried } from '../record/carried.ts'
+import { carriedJobIn } from '../record/carried-photos.ts'
 import { ownWorkshop } from '../record/own-workshop.ts'
 
 /** What `erase` can be told. */
@@ -31,7 +32,7 @@ export async function eraseCommand(
   const done = options.due ? await erasedDue(path, fields) : [await erasedOf(await carried(path), fields)]
   if (options.json) return { out: `${JSON.stringify(done, null, 2)}\n`, code: codeOf(done) }
   const lines = done.flatMap(({ path: where, job, erased, gone, inClear }) => [
-    `${where}: job ${job}, ${count(erased, 'personal value')} erased${gone > 0 ? `, ${gone} were erased before` : ''}. No entry was changed.`,
+    `${where}: job ${job}, ${count(erased, 'value')} erased${gone > 0 ? `, ${gone} were erased before` : ''}. No entry was changed.`,
     ...(inClear.length > 0
       ? [
           `  ${count(inClear.length, 'value stands', 'values stand')} in clear in sealed entries (${[...new Set(inClear.map(nameOf))].join(', ')}): they were sealed before this could be done, and cannot be taken out without breaking the seal.`,
@@ -58,9 +59,14 @@ async function erasedOf(job: Carried, fields: readonly string[]): Promise<Erased
     throw new BadInput([
       `${path}: Nothing in a job file is kept apart. Write "erased" over what is personal in it yourself, or delete the file; for what was sealed from it name the job’s folder.`,
     ])
+  if (proof && carriedJobIn(path))
+    throw new BadInput([
+      `${path}: A file for carrying is not changed. Take it in, erase in the folder, and carry that.`,
+    ])
+  const photos = photosAsked(job, fields)
   const shown = revealed(entries, values)
   const places = [...shown.there, ...shown.erased, ...shown.amiss, ...shown.inClear]
-  const strange = fields.filter((field) => !places.some((place) => isNamed(place, field)))
+  const strange = fields.filter((field) => !isPhoto(field) && !places.some((place) => isNamed(place, field)))
   if (strange.length > 0)
     throw new BadInput([
       `${path}: Nothing personal in this job is called “${strange.join('”, “')}”. ${places.length > 0 ? `There is: ${[...new Set(places.map(nameOf))].sort().join(', ')}.` : 'There is nothing personal in it.'}`,
@@ -77,8 +83,27 @@ async function erasedOf(job: Carried, fields: readonly string[]): Promise<Erased
   }
   const folder = jobFolder(path)
   const rest = fields.length === 0 ? [...(await strayPrivate(folder, entries)), ...job.lostValues] : []
-  const erased = await erasePrivate(folder, [...named, ...rest])
+  const erased = await erasePrivate(folder, [...named, ...rest, ...photos])
   return { ...whose, erased, inClear }
+}
+
+const isPhoto = (field: string): boolean => field === 'photos' || field.startsWith('photo:')
+
+/** Photos that are to go: all with "photos", one with "photo:" and the beginning of its hash. */
+function photosAsked({ path, from, entries }: Carried, fields: readonly string[]): readonly string[] {
+  const asked = fields.filter(isPhoto)
+  if (asked.length > 0 && from !== 'folder')
+    throw new BadInput([`${path}: Photos lie in the job’s folder. Name that.`])
+  const all = [...photosNamed(inCausalOrder(entries)).keys()]
+  return asked.flatMap((field) => {
+    const begins = field === 'photos' ? '' : field.slice('photo:'.length).toLowerCase()
+    const found = all.filter((hash) => hash.startsWith(begins))
+    if (found.length === 0 || (field !== 'photos' && (begins.length < 6 || found.length > 1)))
+      throw new BadInput([
+        `${path}: “${field}” names no one photo of this job. ${all.length > 0 ? `There are: ${all.map((hash) => `photo:${hash.slice(0, 12)}`).join(', ')}.` : 'It has none.'}`,
+      ])
+    return found
+  })
 }
 
 /** "vin", "consent.by", "arrival.vin". */

@@ -54,6 +54,7 @@ export const eraseHelp = `
   axlewright erase done/7-0412                  all that is personal
   axlewright erase done/7-0412 vin phone        these fields only
   axlewright erase 7-0412.proof.json            a proof, written anew without it
+  axlewright erase done/7-0412 photos           its photos as well; photo:HASH only one
   axlewright workshop keeps 24                  said once, by an owner
   axlewright erase done --due                   all jobs whose last entry is older than that
 

@@ -1,4 +1,5 @@
 import { type Entry, photosNamed } from '../../job/index.ts'
+import { erasedBytes, hashOf } from '../../proof/index.ts'
 import { Refusal } from '../../quantity/index.ts'
 import { jobFolder } from '../../store/index.ts'
 import { BadInput } from '../files/outcome.ts'
@@ -19,11 +20,13 @@ export async function keepPhotos(
     const there = new Set(await folder.kept())
     for (const { photos } of given)
       for (const [hash, bytes] of photos)
-        if (!there.has(hash)) {
+        if (!there.has(hash) && !there.has(hashOf(erasedBytes(hash)))) {
           await folder.keep(bytes)
           there.add(hash)
         }
-    const lacking = [...photosNamed(entries)].filter(([hash]) => !there.has(hash))
+    const lacking = [...photosNamed(entries)].filter(
+      ([hash]) => !there.has(hash) && !there.has(hashOf(erasedBytes(hash))),
+    )
     return lacking.map(([hash, entry]) => `The photo of entry ${entry + 1} is in no copy: ${hash}.`)
   } catch (error) {
     if (!(error instanceof Refusal)) throw error
