@@ -1,4 +1,4 @@
-import type { Action, OrderFault, PlanLine } from '../plan/index.ts'
+import { type Action, type Assembly, failuresAt, type OrderFault, type PlanLine } from '../plan/index.ts'
 import type { PlanOfJob } from './plan-of-job.ts'
 import type { PlanSheetLine } from './plan-sheet.ts'
 import { planTimeWords } from './plan-time-words.ts'
@@ -6,7 +6,7 @@ import { planToolWords } from './plan-tool-words.ts'
 
 /** One line of a plan: what to do, with what, to which value, why; and what is wrong with it in its place. */
 export function planLine(
-  { actions, values }: Pick<PlanOfJob, 'actions' | 'values'>,
+  { actions, values, assembly }: Pick<PlanOfJob, 'actions' | 'values' | 'assembly'>,
   line: PlanLine,
   faults: readonly OrderFault[],
 ): PlanSheetLine {
@@ -17,6 +17,7 @@ export function planLine(
     words: action.words,
     letter: line.letter,
     wheel: action.axle && action.side ? `${action.axle} ${action.side}` : null,
+    at: assembly && jointAt(assembly, action),
     tool: planToolWords(action.tool),
     value: line.value === null ? '' : (values[line.value] ?? ''),
     place: action.place,
@@ -29,6 +30,16 @@ export function planLine(
     broken: faults
       .map(({ rule, would, instead }) => ({ rule, sentence: would, instead }))
       .filter((one, at, all) => all.findIndex(({ sentence }) => sentence === one.sentence) === at),
+  }
+}
+
+function jointAt(assembly: Assembly, { joint }: Action): PlanSheetLine['at'] {
+  const node = joint === undefined ? undefined : assembly.joints[joint]
+  if (!node?.axle) return null
+  return {
+    joint: node.name,
+    wheel: `${node.axle} ${node.side ?? 'left'}`,
+    fails: failuresAt(assembly, node.id),
   }
 }
 

@@ -16,6 +16,8 @@ export interface PlanSheetLine {
   readonly letter: string | null
   /** "front left"; null for what belongs to no wheel. */
   readonly wheel: string | null
+  /** The joint that it is about, as the log names it, and what can go wrong there; null where it is about none. */
+  readonly at: { readonly joint: string; readonly wheel: string; readonly fails: readonly string[] } | null
   /** "24 mm spanner"; empty when the hands do. */
   readonly tool: string
   /** "180 N·m to 200 N·m, dry, at ride height": from the workshop's sheet; empty where no value belongs to it. */

@@ -11,10 +11,11 @@ export function keptPlan(of: KeptPlace): PlanChoice {
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(place(of)) ?? 'null')
     if (typeof kept !== 'object' || kept === null) return noChoice
-    const { goal, support, order } = kept as Record<string, unknown>
+    const { goal, support, order, make } = kept as Record<string, unknown>
     if (!isIds(goal) || !isIds(order)) return noChoice
     const held = support === 'lift' || support === 'jack and stands' ? support : null
-    return { goal, support: held, order, longer: false }
+    const made = make === 'safe to stand' || make === 'safe to roll' ? make : null
+    return { goal, support: held, order, make: made, longer: false }
   } catch {
     return noChoice
   }

@@ -33,12 +33,12 @@ export async function planAnswer(
   }
 }
 
-function plannedOf(sources: SheetSources, { goal, support, longer }: PlanChoice): PlanOfJob {
-  const key = JSON.stringify([sources.job.job, sources.job.entries, goal, support, longer])
+function plannedOf(sources: SheetSources, { goal, support, make, longer }: PlanChoice): PlanOfJob {
+  const key = JSON.stringify([sources.job.job, sources.job.entries, goal, support, make, longer])
   const planned =
     known.get(key) ??
     planOfJob(sources, {
-      ...(goal ? { goal: { replace: goal } } : {}),
+      ...(make ? { goal: { replace: [], make } } : goal ? { goal: { replace: goal } } : {}),
       ...(support ? { support } : {}),
       effort: { budget: longer ? budgets.longer : budgets.quick, widest },
     })

@@ -9,12 +9,14 @@ export interface PlanChoice {
   readonly support: 'lift' | 'jack and stands' | null
   /** The actions in the person's own order; null for ours. */
   readonly order: readonly string[] | null
+  /** Leave it so that it can stand or roll, instead of finishing. */
+  readonly make: 'safe to stand' | 'safe to roll' | null
   /** Look longer for a shorter order. */
   readonly longer: boolean
 }
 
 /** A plan as nobody has chosen anything. */
-export const noChoice: PlanChoice = { goal: null, support: null, order: null, longer: false }
+export const noChoice: PlanChoice = { goal: null, support: null, order: null, make: null, longer: false }
 
 /** What the page asks about a job's plan. */
 export interface PlanAsk {

@@ -83,7 +83,7 @@ export function ToldBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJo
         <div className="form-fields">
           <FormField {...shared} name="consent.to" label="To what" example="find the knock, then call" />
           <FormField {...shared} name="consent.limit" label="Up to which limit" example="3 hours, or a sum" />
-          <FormField {...shared} name="consent.by" label="By whom" example="fleet office: a role, no name" />
+          <FormField {...shared} name="consent.by" label="By whom (a role, no name)" example="fleet office" />
         </div>
         <FormChoice
           legend="How"

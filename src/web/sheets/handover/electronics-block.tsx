@@ -54,7 +54,7 @@ function Row({
   const [to, setTo] = useState('')
   return (
     <li>
-      <fieldset>
+      <fieldset className="handover-row">
         <legend>
           {what}
           {why && <span className="handover-state"> due</span>}

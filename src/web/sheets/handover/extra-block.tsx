@@ -54,7 +54,7 @@ export function ExtraBlock({ sheet, job, id }: HandoverParts) {
         onChoose={(word) => form.set('answer', word)}
       />
       <div className="form-fields">
-        <FormField {...shared} name="by" label="Who answered" example="fleet office: a role, no name" />
+        <FormField {...shared} name="by" label="Who answered (a role, no name)" example="fleet office" />
         {answer === 'no' && (
           <FormField
             {...shared}

@@ -53,7 +53,7 @@ export function NotReadyBlock({ sheet, job, id, who }: HandoverParts) {
           label="Why it must not go on the road"
           example="no arm to be had"
         />
-        <FormField {...shared} name="told" label="Who was told" example="fleet office: a role, no name" />
+        <FormField {...shared} name="told" label="Who was told (a role, no name)" example="fleet office" />
         <FormField {...shared} name="keys" label="Where the keys are" example="board, hook 4" />
       </div>
       <FormChoice

@@ -27,7 +27,7 @@ export function RoadBlock({ sheet, job, id, who }: HandoverParts) {
         const now = form.text(`? ${question}`) || answer
         return (
           <li key={question}>
-            <fieldset>
+            <fieldset className="handover-row">
               <legend>{question}</legend>
               <div className="form-choices">
                 {answers.map((one) => (

@@ -46,6 +46,16 @@ export function SignBlock({ sheet, job, id, who, units }: HandoverParts & { unit
           </ul>
         </section>
       )}
+      {sheet.doubts.length > 0 && (
+        <section className="handover-open" aria-label="Road-test answers that are not well">
+          <h3>On the road test, not well</h3>
+          <ul>
+            {sheet.doubts.map((sentence) => (
+              <li key={sentence}>{glued(sentence)}</li>
+            ))}
+          </ul>
+        </section>
+      )}
       {sheet.signed && sheet.signed.late.length > 0 && (
         <section className="handover-late" aria-label="After the sign-off">
           <h3>After the sign-off, and not covered by it: {sheet.signed.late.length}</h3>
@@ -58,7 +68,7 @@ export function SignBlock({ sheet, job, id, who, units }: HandoverParts & { unit
           </ul>
         </section>
       )}
-      <p>{glued(sheet.covers)}</p>
+      {(!sheet.signed || sheet.signed.late.length > 0) && <p>{glued(sheet.covers)}</p>}
       <div className="form-fields">
         <WhoField who={who} />
         <div className="field">
@@ -86,9 +96,9 @@ export function SignBlock({ sheet, job, id, who, units }: HandoverParts & { unit
           </p>
         )}
       </div>
-      {job.row?.kept && (
+      {job.row?.kept && (!sheet.signed || sheet.signed.late.length > 0) && (
         <button type="button" className="form-note" aria-disabled={stops.length > 0 || busy} onClick={sign}>
-          {who.hand ? `Sign as ${who.hand}` : 'Sign'}
+          {`Sign${sheet.signed ? ' again' : ''}${who.hand ? ` as ${who.hand}` : ''}`}
         </button>
       )}
       <ProofButtons job={job} id={id} units={units} />

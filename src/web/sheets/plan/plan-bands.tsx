@@ -15,12 +15,14 @@ export function PlanBands({
   corners,
   open,
   onOpen,
+  onFailed,
 }: {
   plan: OpenPlan
   sheet: PlanSheet
   corners: readonly SheetCorner[]
   open: string | null
   onOpen: (id: string | null) => void
+  onFailed: (line: PlanSheetLine, what: string) => void
 }) {
   const focus = useRef<{ id: string; step: LineStep } | null>(null)
   const list = useRef<HTMLDivElement>(null)
@@ -66,6 +68,7 @@ export function PlanBands({
                   goTo(id)
                 }}
                 onMove={move}
+                onFailed={onFailed}
                 drawn={narrow && line.id === open ? drawnOf(corners, line) : null}
               />
             ))}

@@ -12,9 +12,15 @@ const supports = [
   ['jack and stands', 'Jack and stands'],
 ] as const
 
+const makes = [
+  ['safe to stand', 'Make it safe to stand'],
+  ['safe to roll', 'Make it safe to roll'],
+] as const
+
 /** What is replaced, and what carries the vehicle: both may be chosen. */
 export function PlanGoal({ plan, sheet }: { plan: OpenPlan; sheet: PlanSheet }) {
   const [choosing, setChoosing] = useState(false)
+  const [leaving, setLeaving] = useState(false)
   const printing = usePrinting()
   // What was touched counts at once, before the plan of it is there.
   const goal = plan.choice.goal ?? sheet.choices.filter((one) => one.chosen).map(({ id }) => id)
@@ -35,13 +41,44 @@ export function PlanGoal({ plan, sheet }: { plan: OpenPlan; sheet: PlanSheet }) 
               {choosing ? 'Done choosing' : 'Choose parts'}
             </button>
           )}
-          {plan.choice.goal && (
+          {plan.choice.make === null ? (
+            <button type="button" aria-expanded={leaving} onClick={() => setLeaving(!leaving)}>
+              Leave it unfinished
+            </button>
+          ) : (
+            <button type="button" onClick={() => plan.choose({ make: null })}>
+              Go on with the work
+            </button>
+          )}
+          {plan.choice.goal && plan.choice.make === null && (
             <button type="button" onClick={() => plan.choose({ goal: null })}>
               As the log says
             </button>
           )}
         </div>
       </div>
+      {leaving && plan.choice.make === null && (
+        <div className="plan-leave">
+          <p>
+            From how it stands by the log: what holds springs and wheels comes first, and a tag says what is
+            open.
+          </p>
+          <div className="plan-goal-buttons">
+            {makes.map(([make, word]) => (
+              <button
+                key={make}
+                type="button"
+                onClick={() => {
+                  setLeaving(false)
+                  plan.choose({ make })
+                }}
+              >
+                {word}
+              </button>
+            ))}
+          </div>
+        </div>
+      )}
       {open && (
         <>
           <ul className="plan-choices">

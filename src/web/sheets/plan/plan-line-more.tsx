@@ -20,6 +20,7 @@ export function PlanLineMore({
   last,
   onGo,
   onMove,
+  onFailed,
   drawn,
 }: {
   line: PlanSheetLine
@@ -27,6 +28,8 @@ export function PlanLineMore({
   last: boolean
   onGo: (id: string) => void
   onMove: (id: string, step: LineStep) => void
+  /** Notes what went wrong there: the plan is made anew with it. */
+  onFailed: (what: string) => void
   /** The corner with the line's joint; null where it stands elsewhere. */
   drawn: ReactNode
 }) {
@@ -82,6 +85,7 @@ export function PlanLineMore({
           </>
         )}
       </dl>
+      {line.at && line.at.fails.length > 0 && <WentWrong fails={line.at.fails} onFailed={onFailed} />}
       {drawn}
     </>
   )
@@ -108,5 +112,22 @@ function Lines({
       ))}
       {lines.length > most && <li className="plan-waits-more">and {lines.length - most} more</li>}
     </ul>
+  )
+}
+
+/** What can go wrong at the joint: one touch notes it, and the plan goes on from there. */
+function WentWrong({ fails, onFailed }: { fails: readonly string[]; onFailed: (what: string) => void }) {
+  return (
+    <details className="plan-wrong screen-only">
+      <summary>It does not go as planned</summary>
+      <p>Touch what it is. It is noted in the log, and the plan is made anew from there.</p>
+      <div className="plan-steps">
+        {fails.map((what) => (
+          <button key={what} type="button" onClick={() => onFailed(what)}>
+            {upper(what)}
+          </button>
+        ))}
+      </div>
+    </details>
   )
 }

@@ -15,6 +15,7 @@ export function PlanLine({
   onOpen,
   onGo,
   onMove,
+  onFailed,
   drawn,
 }: {
   line: PlanSheetLine
@@ -25,6 +26,7 @@ export function PlanLine({
   onOpen: () => void
   onGo: (id: string) => void
   onMove: (id: string, step: LineStep) => void
+  onFailed: (line: PlanSheetLine, what: string) => void
   drawn: ReactNode
 }) {
   const more = useId()
@@ -72,7 +74,15 @@ export function PlanLine({
       ))}
       <div id={more} className="plan-more" hidden={!open}>
         {open && (
-          <PlanLineMore line={line} first={first} last={last} onGo={onGo} onMove={onMove} drawn={drawn} />
+          <PlanLineMore
+            line={line}
+            first={first}
+            last={last}
+            onGo={onGo}
+            onMove={onMove}
+            onFailed={(what) => onFailed(line, what)}
+            drawn={drawn}
+          />
         )}
       </div>
     </li>

@@ -1,4 +1,6 @@
 import { type ReactNode, useState } from 'react'
+import type { PlanSheetLine } from '../../../sheet/index.ts'
+import { firstHand } from '../../state/use-hand.ts'
 import type { OpenJob } from '../../state/use-job.ts'
 import { usePlan } from '../../state/use-plan.ts'
 import { Cautions } from '../angles/cautions.tsx'
@@ -25,6 +27,17 @@ export function PlanStage({
   const plan = usePlan(job, id)
   const [open, setOpen] = useState<string | null>(null)
   const { sheet } = plan
+  const failed = ({ at, words }: PlanSheetLine, what: string) => {
+    if (!at) return
+    const hand = firstHand()
+    setOpen(null)
+    job.note(`${what}: ${words}`, [
+      {
+        kind: 'deviation',
+        data: { what, joint: at.joint, wheel: at.wheel, ...(hand ? { hand } : {}) },
+      },
+    ])
+  }
   const trouble = job.trouble ?? plan.trouble
   return (
     <>
@@ -52,6 +65,7 @@ export function PlanStage({
                     corners={job.sheet?.corners ?? []}
                     open={open}
                     onOpen={setOpen}
+                    onFailed={failed}
                   />
                 </div>
                 <PlanBeside sheet={sheet} corners={job.sheet?.corners ?? []} open={open} id={id} />
