@@ -6,7 +6,7 @@ import { trustedLog } from '../trusted-log.ts'
 import { alone } from './alone.ts'
 import { besideInBrowser } from './beside-in-browser.ts'
 import type { Database } from './database.ts'
-import { allPieces, appendPiece, type Seen, seenIn } from './pieces.ts'
+import { allPieces, appendPiece, lostOf, type Seen, seenIn } from './pieces.ts'
 import { recalledInBrowser } from './recalled-in-browser.ts'
 
 /** How often a change is made anew because another window, without locks, came between. @source own choice */
@@ -30,9 +30,11 @@ export function browserJob(database: Database, job: string): KeptJob {
       return keptLog(log, [])
     },
     reopen: async (trusted) => {
-      const bytes = await allPieces(database, job)
-      if (!bytes) throw nothingKept(job)
-      return trustedLog(bytes, trusted)
+      const all = await allPieces(database, job)
+      if (!all) throw nothingKept(job)
+      const log = await trustedLog(all.bytes, trusted)
+      const lost = lostOf({ lines: log.whole.entries }, all.due - all.bytes.length)
+      return { ...log, spoilt: [...log.spoilt, ...lost] }
     },
     ...recalledInBrowser(database, job),
     change: (whose, write) =>

@@ -10,7 +10,7 @@ interface LogHead {
 }
 
 /** What is kept in the browser; keys stand beside the values. @source own derivation: docs/methods/record.md */
-interface Kept extends DBSchema {
+export interface Kept extends DBSchema {
   /** By job. */
   readonly logs: { readonly key: string; readonly value: LogHead }
   /** By job and number from 1: the bytes of whole lines. */

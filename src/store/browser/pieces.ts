@@ -1,6 +1,8 @@
+import type { IDBPDatabase } from 'idb'
 import { type LogSoFar, logSoFar } from '../log-so-far.ts'
+import type { SpoiltLine } from '../log-store.ts'
 import { readLog } from '../read-log.ts'
-import type { Database } from './database.ts'
+import type { Database, Kept } from './database.ts'
 
 /** A piece is added to until it is so long, bytes: few pieces are read fast, and a short one is written fast. @source own choice */
 const full = 32_768
@@ -16,11 +18,28 @@ export interface Seen {
   readonly log: LogSoFar | null
 }
 
-/** All bytes of a log; null where nothing is kept. @source own derivation: docs/methods/record.md */
-export async function allPieces(database: Database, job: string): Promise<Uint8Array | null> {
-  const pieces = await database.use((opened) => opened.getAll('pieces', piecesFrom(job, 1)))
-  return pieces.length === 0 ? null : together(pieces)
+/**
+ * All bytes of a log, and how many there should be; null where nothing is kept.
+ *
+ * @source own derivation: docs/methods/record.md
+ */
+export async function allPieces(
+  database: Database,
+  job: string,
+): Promise<{ readonly bytes: Uint8Array; readonly due: number } | null> {
+  const [head, pieces] = await database.use((opened) => headAndPieces(opened, job, 1))
+  return head ? { bytes: together(pieces), due: head.bytes } : null
 }
+
+/**
+ * What is to be told of a log when the browser lost some of it.
+ *
+ * @source definition
+ */
+export const lostOf = ({ lines }: { readonly lines: number }, lost: number): readonly SpoiltLine[] =>
+  lost === 0
+    ? []
+    : [{ line: lines + 1, sentence: `The browser lost ${lost} bytes of the log, or has them twice.` }]
 
 /**
  * Reads what was appended since it was read before.
@@ -31,22 +50,29 @@ export async function seenIn(database: Database, job: string, before: Seen | nul
   return database.use(async (opened) => {
     const opening = database.openings()
     const base = before?.opening === opening ? before : nothing(opening)
-    const tx = opened.transaction(['logs', 'pieces'])
-    const [head, pieces] = await Promise.all([
-      tx.objectStore('logs').get(job),
-      tx.objectStore('pieces').getAll(piecesFrom(job, Math.max(1, base.pieces))),
-      tx.done,
-    ])
+    const [head, pieces] = await headAndPieces(opened, job, Math.max(1, base.pieces))
     if (!head || head.bytes === base.bytes) return base
     const bytes = together(pieces).subarray(base.lastPiece)
+    const log = logSoFar(base.log, readLog(bytes, base.log?.lines))
+    const lost = lostOf(log, head.bytes - base.bytes - bytes.length)
     return {
       opening,
       pieces: head.pieces,
       bytes: head.bytes,
       lastPiece: pieces.at(-1)?.length ?? 0,
-      log: logSoFar(base.log, readLog(bytes, base.log?.lines)),
+      log: { ...log, spoilt: [...log.spoilt, ...lost] },
     }
   })
+}
+
+async function headAndPieces(opened: IDBPDatabase<Kept>, job: string, from: number) {
+  const tx = opened.transaction(['logs', 'pieces'])
+  const [head, pieces] = await Promise.all([
+    tx.objectStore('logs').get(job),
+    tx.objectStore('pieces').getAll(piecesFrom(job, from)),
+    tx.done,
+  ])
+  return [head, pieces] as const
 }
 
 const nothing = (opening: number): Seen => ({ opening, pieces: 0, bytes: 0, lastPiece: 0, log: null })

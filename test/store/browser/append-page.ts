@@ -2,7 +2,13 @@
 import { headsOf, inCausalOrder, readJob, type SealedEntry, writeJob } from '../../../src/job/index.ts'
 import { sealEntries, signerOf, verifyEntries } from '../../../src/proof/index.ts'
 import { Refusal } from '../../../src/quantity/index.ts'
-import { browserDevice, browserStore, type LogStore, takeIn } from '../../../src/store/browser/index.ts'
+import {
+  browserDevice,
+  browserStore,
+  type LogStore,
+  openJob,
+  takeIn,
+} from '../../../src/store/browser/index.ts'
 import { whose } from '../sealed-log.ts'
 
 const job = (name: string) => browserStore(name).job(whose.job)
@@ -78,6 +84,18 @@ Object.assign(globalThis, {
     exported: async (name: string) => {
       const { entries } = await held(name).job(whose.job).read()
       return { text: JSON.stringify(writeJob({ ...whose, entries })), heads: headsOf(inCausalOrder(entries)) }
+    },
+    /** What is told of it, and why nothing is added to it. */
+    spoilt: async (name: string) => {
+      const job = browserStore(name).job(whose.job)
+      const { spoilt, entries } = await job.read()
+      const opened = await openJob(job, { engine: '1', least: 1 })
+      return {
+        lines: spoilt.map(({ line }) => line),
+        opened: opened.spoilt.map(({ line }) => line),
+        entries: entries.length,
+        refused: (await refusedWith(() => job.change(whose, (known) => longer(known, 1))))?.code,
+      }
     },
     jobs: (name: string) => held(name).jobs(),
     refused: (name: string) => refusedWith(() => held(name).job(whose.job).read()),

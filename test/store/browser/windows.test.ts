@@ -105,3 +105,39 @@ test('ST19 a browser that lets the page keep nothing says so in a plain sentence
   })
   expect(await inPage(page, 'refused', 'forbidden')).toMatchObject({ code: 'read-only' })
 })
+
+test('ST11 what the browser spoilt or lost of a log is told, and never added to', async () => {
+  const page = await window()
+  const spoil = (name: string, how: 'spelling' | 'lost' | 'all lost') =>
+    page.evaluate(
+      async ([database, what]) => {
+        const done = <T>(asked: IDBRequest<T>) =>
+          new Promise<T>((resolve, reject) => {
+            asked.onsuccess = () => resolve(asked.result)
+            asked.onerror = () => reject(asked.error)
+          })
+        const opened = await done(indexedDB.open(database!))
+        const pieces = opened.transaction('pieces', 'readwrite').objectStore('pieces')
+        const keys = await done(pieces.getAllKeys())
+        if (what === 'spelling') {
+          const bytes = (await done(pieces.get(keys[0]!))) as Uint8Array
+          bytes[1] = 32
+          await done(pieces.put(bytes, keys[0]!))
+        } else for (const key of what === 'lost' ? keys.slice(-1) : keys) await done(pieces.delete(key))
+        opened.close()
+        return keys.length
+      },
+      [name, how] as const,
+    )
+  for (const [how, told] of [
+    ['spelling', { lines: [1], opened: [1], entries: 19 }],
+    ['lost', { lines: [expect.any(Number)], opened: [expect.any(Number)] }],
+    ['all lost', { lines: [1], opened: [1], entries: 0 }],
+  ] as const) {
+    await inPage(page, 'fill', how, 4, 5)
+    expect(await inPage(page, 'spoilt', how)).toMatchObject({ lines: [], opened: [], entries: 20 })
+    await inPage(page, 'fill', `${how}, spoilt`, 4, 5)
+    expect(await spoil(`${how}, spoilt`, how)).toBeGreaterThan(1)
+    expect(await inPage(page, 'spoilt', `${how}, spoilt`)).toMatchObject({ ...told, refused: 'spoilt' })
+  }
+})
