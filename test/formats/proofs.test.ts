@@ -128,6 +128,8 @@ describe('PR24 a proof of a newer version', () => {
       new TextEncoder().encode(bytes.toString('utf8').replace('"head":{"format":1', '"head":{"format":3')),
     ).proof
     expect(raised?.beyond?.format).toBe(3)
+    const shapeless = newer.replace('"seq":1,', '"seq":0,')
+    expect(readProof(new TextEncoder().encode(shapeless)).proof).toBe(null)
     for (const format of ['1.5', '"2"', '-2', '1e9999'])
       expect(
         readProof(

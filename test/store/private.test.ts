@@ -59,12 +59,17 @@ test('ST23 what is erased is in no byte of the folder, and stays so when an olde
   expect((await kept.read()).entries).toEqual(before.entries)
   expect(await keepPrivate(kept, values)).toEqual([])
   expect(await takeIn(kept, { ...file(arrival(), told), values }, how)).toMatchObject({ appended: [] })
+  expect((await takeIn(kept, file(arrival(), told), how)).appended).toEqual([])
   expect(bytesIn(at)).not.toContain('Iseult')
   // Where nothing was erased, a copy's values are taken in; one that was changed is not.
   const other = fileStore(place()).job(whose.job)
   await takeIn(other, { ...file(...before.entries), values }, how)
   expect((await privateBeside(other, before.entries)).values.length).toBe(3)
-  expect(await keepPrivate(other, [{ ...owner, value: 'Somebody Else' }])).toEqual([])
+  const third = place()
+  expect(await keepPrivate(fileStore(third).job(whose.job), [{ ...owner, value: 'Somebody Else' }])).toEqual(
+    [],
+  )
+  expect(bytesIn(third)).not.toContain('Somebody Else')
 })
 
 test('ST23 what lies there and was changed is told, and never shown', async () => {

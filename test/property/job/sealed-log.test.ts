@@ -149,6 +149,36 @@ test('JO39 what is wrong with a sealed entry is told and never keeps the log fro
   expect(readJob({ ...head, entries: [{ kind: 'note', data: { txt: 5 } }] }).ok).toBe(false)
 })
 
+test('JO39 a kind that every object has a member of is a kind like any other', () => {
+  const [sealed] = ofSteps({ device: 0, writes: { kind: 'note', data: { text: 'a' } } })
+  const entries = ['constructor', 'toString', '__proto__', 'hasOwnProperty', ''].map((kind, i) => ({
+    ...sealed!,
+    kind,
+    id: String(i).repeat(64),
+  }))
+  const read = readJob({ ...head, entries })
+  if (!read.ok) throw new Error(JSON.stringify(read.problems))
+  expect(foldJob(read.value.entries).newer).toHaveLength(5)
+})
+
+test('JO39 what lacks what is needed to order and to show it is refused at its place, of whatever format', () => {
+  const [sealed] = ofSteps({ device: 0, writes: { kind: 'note', data: { text: 'a' } } })
+  for (const wrong of [
+    { format: 2, id: 'a'.repeat(64) },
+    { ...sealed!, format: 2, data: undefined },
+    { ...sealed!, format: 2, data: [] },
+    { ...sealed!, format: 2, data: null },
+    { ...sealed!, format: 2, after: [5] },
+    { ...sealed!, format: 2, after: 'x' },
+    { ...sealed!, format: 2, seq: 0 },
+    { ...sealed!, format: 2, kind: 5 },
+    { ...sealed!, format: 2, id: 'A'.repeat(64) },
+  ]) {
+    const read = readJob({ ...head, entries: [wrong] })
+    expect(read.ok ? [] : read.problems.map(({ field }) => field.slice(0, 10))).toContain('entries[0]')
+  }
+})
+
 test('JO40 half a seal is a fault, and an entry that another device has still is named', () => {
   const [first, second] = ofSteps(
     { device: 0, writes: { kind: 'note', data: { text: 'a' } } },
