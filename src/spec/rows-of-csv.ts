@@ -1,7 +1,7 @@
 import { bad, good, type Problem, type Reading } from '../corner/index.ts'
 
 /** A line of a table. @source definition */
-export interface CsvRow {
+interface CsvRow {
   /** Where it begins in the file, from 1. */
   readonly line: number
   readonly cells: readonly string[]

@@ -4,7 +4,15 @@ import { join } from 'node:path'
 import fc from 'fast-check'
 import { afterAll, describe, expect, test } from 'vitest'
 import { headsOf } from '../../src/job/index.ts'
-import { digestOf, hashOf, privateBytes, sealEntries, signerOf, zipInParts } from '../../src/proof/index.ts'
+import {
+  canonicalText,
+  digestOf,
+  hashOf,
+  privateBytes,
+  sealEntries,
+  signerOf,
+  zipInParts,
+} from '../../src/proof/index.ts'
 import { Refusal } from '../../src/quantity/index.ts'
 import {
   type Backup,
@@ -335,5 +343,46 @@ describe('CA14 a backup is there whole or not at all', () => {
     expect(await refusalOf(async () => other.settle())).toMatchObject({ code: 'there-already' })
     other.undo()
     expect(readdirSync(top).filter((name) => name.endsWith('.part'))).toEqual([])
+  })
+})
+
+describe('CA13 what cannot be in a backup is refused', () => {
+  test('a name that leads elsewhere, a number of files or a size beyond what one file holds', async () => {
+    const strange = () => bytesOf([{ dir: '../up', kept: first.job }])
+    expect((await refusalOf(strange))?.code).toBe('strange-name')
+    const zipped = (files: readonly { name: string; bytes: Uint8Array }[]) => {
+      const parts: Uint8Array[] = []
+      const zip = zipInParts((part) => parts.push(part))
+      for (const file of files) zip.add({ ...file, pack: false })
+      zip.end()
+      return Uint8Array.from(Buffer.concat(parts))
+    }
+    const text = (said: string) => new TextEncoder().encode(said)
+    const name = 'logs/workshop/more'
+    const sha256 = hashOf('x')
+    const said = { ...list, logs: list.logs.slice(2), files: [{ name, size: 1, sha256 }] }
+    const manifest = { name: 'manifest.json', bytes: text(`${canonicalText(said)}\n`) }
+    expect((await refusalOf(() => read(zipped([{ name, bytes: text('x') }, manifest]))))?.code).toBe(
+      'strange-name',
+    )
+    // A file that says of itself that it unpacks to more than is taken in, in its head and in the list.
+    const large = zipped([{ name: 'a', bytes: new Uint8Array(8) }])
+    const view = new DataView(large.buffer)
+    const line = Buffer.from(large).indexOf('PK\u0001\u0002')
+    for (const [at, method] of [
+      [22, 8],
+      [line + 24, line + 10],
+    ] as const) {
+      view.setUint32(at, 0x30000000, true)
+      view.setUint16(method, 8, true)
+    }
+    expect((await refusalOf(() => read(large)))?.code).toBe('too-much')
+  })
+  test('more files than one ZIP holds', async () => {
+    const zip = zipInParts(() => undefined)
+    const adding = async () => {
+      for (let i = 0; i < 65_535; i++) zip.add({ name: `a${i}`, bytes: new Uint8Array(), pack: false })
+    }
+    expect((await refusalOf(adding))?.code).toBe('too-much')
   })
 })

@@ -6,7 +6,7 @@ import { jobFolder, privateBeside, type SpoiltLine, type Whose } from '../../sto
 import { BadInput } from '../files/outcome.ts'
 import { wholeOf } from '../files/problem-lines.ts'
 import { readJsonFile } from '../files/read-json-file.ts'
-import { carriedJobIn } from './carried-photos.ts'
+import { carriedJobIn } from './carried-job-in.ts'
 
 /** A job as it was carried here: in a folder, in a job file, or in a proof. */
 export interface Carried {

@@ -1,2 +1,0 @@
-/** As the store keeps time. */
-export { clockNow } from '../../store/index.ts'
