@@ -10,7 +10,7 @@ export interface TaughtByJobs {
   readonly subjects: readonly Subject[]
   /** Probability that a job was noted rightly. */
   readonly trust: ReadonlyMap<string, number>
-  /** How likely each split of the prior's variance is by now, and the trees by subject. */
+  /** How likely each split of the variance is by now, and the trees by subject. */
   readonly splits: readonly {
     readonly split: Split
     readonly weight: number
@@ -29,7 +29,11 @@ export function learnAcrossJobs(past: readonly PastResponse[]): TaughtByJobs {
   const leaves = subjects.map((subject) => trusted(subject, trust))
   const made = splits.map((split) => {
     const trees = subjects.map(({ roles }, i) => treeOf(roles.length, levelsOf(split), leaves[i]!))
-    return { split, trees, evidence: trees.reduce((sum, tree) => sum + tree.evidence, 0) }
+    return {
+      split,
+      trees,
+      evidence: trees.reduce((sum, tree) => sum + tree.evidence, Math.log(split.before)),
+    }
   })
   const best = Math.max(...made.map(({ evidence }) => evidence))
   const sum = made.reduce((all, { evidence }) => all + Math.exp(evidence - best), 0)

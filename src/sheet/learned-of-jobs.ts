@@ -134,12 +134,16 @@ function levelOf(
 
 /** The mean of the splits by their weights. */
 function splitText({ splits }: TaughtByJobs): string {
+  const mean = (of: (split: (typeof splits)[number]['split']) => number) =>
+    splits.reduce((sum, { split, weight }) => sum + weight * of(split), 0)
+  const whole = ({ layout, model, vehicle, visit }: (typeof splits)[number]['split']) =>
+    layout + model + vehicle + visit
   const share = (of: 'layout' | 'model' | 'vehicle' | 'visit') =>
     formatPercent(
-      splits.reduce((sum, { split, weight }) => sum + weight * split[of], 0),
+      mean((split) => split[of] / whole(split)),
       { digits: 0 },
     )
-  return `common to a layout ${share('layout')}, to a model ${share('model')}, a vehicle’s own ${share('vehicle')}, a visit’s own ${share('visit')}`
+  return `common to a layout ${share('layout')}, to a model ${share('model')}, a vehicle’s own ${share('vehicle')}, a visit’s own ${share('visit')}; altogether ${Math.sqrt(mean(whole)).toFixed(1)} times as far as points so known are taken to be off`
 }
 
 function movesText(

@@ -78,19 +78,20 @@ function movesLines(moves: readonly LearnedMove[]): readonly string[] {
 }
 
 function successLines({ all, quarters, byPast, notCounted }: LearnedSheet['success']): readonly string[] {
+  const left =
+    notCounted.length > 0
+      ? [paragraph(`Not counted, since not everything was read again: ${notCounted.join('; ')}.`, '    ')]
+      : []
   if (!all)
     return [
-      paragraph('No job here turned something on what was read, and read it again against limits.', '    '),
+      paragraph('No job here turned something on what was read, and read it all again.', '    '),
+      ...left,
     ]
   const lines = [...quarters, ...byPast, all].map(({ of, inside, jobs, share, low, high }) => {
     const percent = (x: number) => Math.round(100 * x)
     return `    ${of.padEnd(24)}  ${inside} of ${count(jobs)}: ${percent(share)} % (95 %: ${percent(low)} to ${percent(high)} %)`
   })
-  if (notCounted.length > 0)
-    lines.push(
-      paragraph(`Not counted, since not everything was read again: ${notCounted.join('; ')}.`, '    '),
-    )
-  return lines
+  return [...lines, ...left]
 }
 
 const count = (jobs: number) => (jobs === 1 ? '1 job' : `${jobs} jobs`)

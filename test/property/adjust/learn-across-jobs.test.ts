@@ -70,7 +70,7 @@ describe('AD29 without other jobs', () => {
 describe('AD30 levels', () => {
   law(
     'AD30 data of the same vehicle count more than those of its model, and those more than those of its layout',
-    fc.double({ min: 0.2, max: 1, noNaN: true }),
+    fc.double({ min: 0.1, max: 0.7, noNaN: true }),
     (off) => {
       const past = [plain(off)]
       const [same, model, other] = [asked(past, 'm', 'v'), asked(past, 'm', 'w'), asked(past, 'n', 'w')]
@@ -125,6 +125,15 @@ describe('AD30 levels', () => {
     const alike = asked(ofModels(0.1, 1), 'm0', 'new')
     const unlike = asked(ofModels(1, 0.1), 'm0', 'new')
     expect(alike.spread).toBeLessThan(0.7 * unlike.spread)
+  })
+
+  test('AD30 a drawing that is further off than claimed is found out: the spread grows with what jobs agree on', () => {
+    const far = [-7, -7.5, -6.5].map((off, k) => plain(off, { vehicle: `v${k}`, job: `j${k}` }))
+    const near = [-0.2, 0, 0.2].map((off, k) => plain(off, { vehicle: `v${k}`, job: `j${k}` }))
+    const [wide, narrow] = [asked(far, 'm', 'new'), asked(near, 'm', 'new')]
+    expect(wide.mean).toBeLessThan(-6)
+    expect(wide.spread).toBeGreaterThan(2 * narrow.spread)
+    expect(asked(far, 'new', 'new').spread).toBeGreaterThan(1)
   })
 })
 
