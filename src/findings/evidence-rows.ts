@@ -2,6 +2,7 @@ import type { ReadingName } from '../linkage/index.ts'
 import { covarianceMatrix, type Measured, normal } from '../measure/index.ts'
 import type { FindingsProblem } from './findings-problem.ts'
 import { rowMaker } from './row-maker.ts'
+import { bodyMarkSpread } from './scatter.ts'
 import { treadRow } from './tread-wear.ts'
 import {
   camberGaugeAt,
@@ -64,7 +65,15 @@ export function evidenceRows(problem: FindingsProblem, straight: Float64Array): 
   }
   for (const [name, measured] of Object.entries(problem.readings))
     put(name, rowOf.reading(name as ReadingName), measured)
-  for (const wheel of fourWheels) put(`${wheel} height`, rowOf.one(heightAt(wheel)), problem.heights[wheel])
+  for (const wheel of fourWheels) {
+    const read = problem.heights[wheel]
+    const mark = normal(bodyMarkSpread, `mark on the body, ${wheel}`)
+    put(
+      `${wheel} height`,
+      rowOf.one(heightAt(wheel)),
+      read && { value: read.value, parts: [...read.parts, ...mark.parts] },
+    )
+  }
   for (const side of ['left', 'right'] as const)
     put(`toe-out on turns, ${side}`, rowOf.turn(side), problem.turns[side])
   put('set-back', rowOf.setBack(), problem.setBack)

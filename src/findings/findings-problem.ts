@@ -57,6 +57,13 @@ export interface RoadAnswer {
   readonly answer: boolean
 }
 
+/** A part that is new. @source definition */
+export interface RenewedPart {
+  /** By its id in the corner model, or "bush of" and the joint. */
+  readonly part: string
+  readonly wheels: readonly ExaminedWheel[]
+}
+
 /**
  * All that is known when somebody asks which part explains it. Angles rad, lengths m, signs of docs/methods/signs.md.
  * Errors that readings share carry the same source, so that their covariance is known.
@@ -80,4 +87,6 @@ export interface FindingsProblem {
   readonly play: readonly PlayFound[]
   readonly treads: readonly TreadFound[]
   readonly road: readonly RoadAnswer[]
+  /** Parts that were renewed before the angles were read; absent where none was. */
+  readonly renewed?: readonly RenewedPart[]
 }

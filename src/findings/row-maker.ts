@@ -34,14 +34,15 @@ export function rowMaker(problem: FindingsProblem, straight: Float64Array) {
   const wheelRow = (end: AxleEnd, side: Side, angle: WheelAngle): Float64Array | null => {
     const i = axleAt(end)
     const place = i * axleNumbers + ofAxle(side, angle)
-    if (i < 0) return null
+    const across = track[end]
+    if (i < 0 || across === undefined) return null
     const known = angle === 'camber' || angle === 'toe' || straight[place] !== 0
     if (!known) return null
     const of = one(place)
     const out = side === 'left' ? 1 : -1
     const wheel = (which: Side): ExaminedWheel => `${end} ${which}`
     if (angle === 'camber' || angle === 'sai') {
-      const lean = (angle === 'camber' ? out : -out) / track[end]
+      const lean = (angle === 'camber' ? out : -out) / across
       of[heightAt(wheel('left'))]! += lean
       of[heightAt(wheel('right'))]! -= lean
       of[padAt(wheel('left'))]! -= lean

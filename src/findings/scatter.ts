@@ -8,6 +8,11 @@ export const modelToe = 0.0009
 /** Ride height of a sound vehicle, m: of each spring, and of both of an axle together (load). @source from memory, common practice, no source */
 export const springSpread = 0.004
 export const axleSpringSpread = 0.007
+/**
+ * Of the mark on the body that a height is read against (an arch's edge), and of what lets four wheels stand on a warped
+ * plane (springs of unlike rate, tyres of unlike wear, a body that gives), m. @source from memory, common practice, no source
+ */
+export const bodyMarkSpread = 0.0015
 /** Camber, toe and kingpin of one end of a whole axle as made, rad. @source from memory, common practice, no source */
 export const axleCamber = 0.0025
 export const axleToe = 0.0012

@@ -12,6 +12,7 @@ import { logOfRoad } from './log-of-road.ts'
 import { logSum } from './log-sum.ts'
 import { pairsOf } from './pairs-of.ts'
 import { type OwnFrequencies, priorOfSuspects } from './prior-of-suspects.ts'
+import { renewedShare } from './renewed-share.ts'
 import { type SoundHypothesis, soundHypothesis } from './sound-hypothesis.ts'
 import { soundShare, storyShares } from './suspect-priors.ts'
 import { outOfAdjustment } from './suspects-of.ts'
@@ -77,10 +78,12 @@ export function weighed(
   const hand = [outOfAdjustment, ...families.map(({ suspect }) => suspect)].map(
     (suspect) => logOfChecks(problem.checks, suspect) + logOfRoad(problem, suspect),
   )
-  const priors = [
+  const priors = asShares([
     frequencies.sound ?? soundShare.healthy + soundShare.misadjusted,
-    ...priorOfSuspects(families, frequencies),
-  ]
+    ...priorOfSuspects(families, frequencies).map(
+      (share, i) => share * renewedShare(problem, families[i]!.suspect),
+    ),
+  ])
   const weightsOf = (family: Family): StoryWeights =>
     family.knob === undefined ? (family.late ? lateStories : storyShares) : slipStories
   const hypotheses = refined(
@@ -116,6 +119,11 @@ export function weighed(
     beliefs,
     numbers: now.numbers,
   }
+}
+
+function asShares(weights: readonly number[]): readonly number[] {
+  const all = weights.reduce((sum, weight) => sum + weight, 0)
+  return weights.map((weight) => weight / all)
 }
 
 /** Shares of belief of logs. */

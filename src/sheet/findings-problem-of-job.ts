@@ -179,6 +179,7 @@ export function findingsProblemOfJob(
       return [{ wheel, outer: depth(depths.outer), middle: depth(depths.middle), inner: depth(depths.inner) }]
     }),
     road,
+    renewed: state.renewed.filter(before).map(({ part, wheels }) => ({ part, wheels })),
   }
   return { problem, troubles }
 }

@@ -7,6 +7,7 @@ import {
   type Suspect,
   suspectsOf,
 } from '../../../src/findings/index.ts'
+import { weighed } from '../../../src/findings/weighed.ts'
 import type { Displacement } from '../../../src/linkage/index.ts'
 import { normal } from '../../../src/measure/index.ts'
 import { refuses } from '../../support/law.ts'
@@ -322,6 +323,48 @@ describe('the ranking', () => {
     const own = rankSuspects(problem, { frequencies: { sound: 0.8, kinds: { 'sagged spring': 0 } } })
     expect(beliefIn(own, 'out of adjustment')).toBeGreaterThan(beliefIn(plain, 'out of adjustment'))
     expect(beliefIn(own, 'sagged spring', 'left')).toBe(0)
+  })
+  test('FI22 a part that was renewed is hardly bent or worn again, but may be the wrong one', () => {
+    const problem = problemOf(strut, { left: { spin: [-0.035, 0, 0] }, spread: 0.1 * degree })
+    const renew = (part: string, wheel: 'front left' | 'front right') =>
+      rankSuspects({ ...problem, renewed: [{ part, wheels: [wheel] }] })
+    const odds = (answer: Findings, kind: Suspect['kind'], at?: string): number =>
+      beliefIn(answer, kind, 'left', at) / beliefIn(answer, 'wrong part', 'left', 'knuckle')
+    const plain = rankSuspects(problem)
+    const done = renew('knuckle', 'front left')
+    expect(beliefIn(plain, 'bent knuckle', 'left')).toBeGreaterThan(0.3)
+    expect(odds(done, 'bent knuckle') / odds(plain, 'bent knuckle')).toBeCloseTo(0.05, 6)
+    expect(beliefIn(done, 'wrong part', 'left', 'knuckle')).toBeGreaterThan(0.6)
+    // on the other side it tells nothing
+    expect(odds(renew('knuckle', 'front right'), 'bent knuckle')).toBeCloseTo(odds(plain, 'bent knuckle'), 9)
+    // a bush comes with its arm, a ball joint that is bolted on does not
+    const bushes = problemOf(coilLower, { spread: 0.3 * degree })
+    const ratio = (part: string, kind: Suspect['kind'], at: string): number => {
+      const [was, is] = [bushes, { ...bushes, renewed: [{ part, wheels: ['front left' as const] }] }].map(
+        (one) => rankSuspects(one),
+      )
+      const of = (answer: Findings): number =>
+        beliefIn(answer, kind, 'left', at) / beliefIn(answer, kind, 'right', at)
+      return of(is!) / of(was!)
+    }
+    expect(ratio('lower-arm', 'collapsed bush', 'lower-front-bolt')).toBeCloseTo(0.05, 2)
+    expect(ratio('coil-spring', 'collapsed bush', 'lower-front-bolt')).toBeCloseTo(1, 6)
+  })
+  test('FI20 heights on a plane that is a little warped contradict nothing', () => {
+    const plain = problemOf(strut, { spread: 0.1 * degree })
+    const height = (by: number, wheel: string) => normal(0.0002, `rule ${wheel}`, by)
+    const heights = {
+      'front left': height(-0.001, 'a'),
+      'front right': height(0.001, 'b'),
+      'rear left': height(0, 'c'),
+      'rear right': height(-0.001, 'd'),
+    }
+    const { sound, rows } = weighed({ ...plain, heights })
+    const stands = sound.best.history.standing(sound.best.left)
+    rows.read.forEach(({ name }, k) => {
+      if (name.endsWith('height')) expect(Math.abs(stands[k]!), name).toBeLessThan(2.5)
+    })
+    expect(rows.read.filter(({ name }) => name.endsWith('height'))).toHaveLength(4)
   })
   test('FI19 two faults at once are told as a pair, and none where one is enough', () => {
     const settings = seen(coilLower)
