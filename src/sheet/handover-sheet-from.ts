@@ -32,13 +32,15 @@ export function handoverSheetFrom(sources: SheetSources, options: HandoverOption
     noted({ entry, at: null, round: 0, typings: [], correctedBy: [] }).words.replace(/^noted ?/, '')
   const tests = state.roadTests.filter(({ when }) => when === 'after the work')
   const test = tests.at(-1)
+  const doubts = answeredNo(tests)
   const sheet = {
     vehicle: proof.title.vehicle,
     job: job.job,
     workshop: job.workshop,
     finished: proof.finished,
     sentence: proof.sentence,
-    open: [...proof.open, ...answeredNo(tests)],
+    open: proof.open,
+    doubts,
     conflicts: handoverConflicts(state, entries, noted),
     holds: handoverHolds(state, book, touched, proof),
     firstTest: state.arrival?.firstTest
@@ -55,7 +57,7 @@ export function handoverSheetFrom(sources: SheetSources, options: HandoverOption
     parts: proof.parts,
     days: proof.title.days,
     hands: proof.hands,
-    ...handoverSigning(sources, state, proof, wordsAt),
+    ...handoverSigning(sources, state, { ...proof, doubts }, wordsAt),
     cautions: proof.cautions,
     troubles: proof.troubles,
   }
@@ -66,6 +68,6 @@ export function handoverSheetFrom(sources: SheetSources, options: HandoverOption
 function answeredNo(tests: ReturnType<typeof foldJob>['roadTests']): readonly string[] {
   const last = new Map(tests.flatMap(({ answers = [] }) => answers).map((one) => [one.question, one]))
   return [...last.values()].flatMap(({ question, answer, remark }) =>
-    answer === 'yes' ? [] : [`Road test: ${question} ${answer}${remark ? `, ${remark}` : ''}.`],
+    answer === 'yes' ? [] : [`${question} ${answer}${remark ? `, ${remark}` : ''}.`],
   )
 }

@@ -48,7 +48,7 @@ export function handoverNext(sheet: Omit<HandoverSheet, 'next'>): HandoverSheet[
   if (sheet.signed && sheet.signed.late.length === 0)
     return here('Signed off. Give the proof to whoever takes the vehicle.', 'To the proof', 'sign')
   return here(
-    sheet.finished
+    sheet.finished && sheet.doubts.length === 0
       ? 'Nothing is open: read what the signature covers, and sign.'
       : `${sheet.sentence} It can be signed as it stands: what is open is part of what is signed.`,
     'To the sign-off',

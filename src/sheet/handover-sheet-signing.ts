@@ -11,7 +11,7 @@ import type { SheetSources } from './sources.ts'
 export function handoverSigning(
   { job, corners, spec, kit }: SheetSources,
   state: JobState,
-  { sentence, hands }: Pick<ProofSheet, 'sentence' | 'hands'>,
+  { sentence, hands, doubts }: Pick<ProofSheet, 'sentence' | 'hands'> & Pick<HandoverSheet, 'doubts'>,
   notedWords: (entry: number) => string,
 ): Pick<HandoverSheet, 'covers' | 'signed'> {
   const entries: readonly Entry[] = job.entries
@@ -22,7 +22,7 @@ export function handoverSigning(
   const last = coverageOf(entries).at(-1)
   const fact = last && state.signedOff.find(({ entry }) => entry === last.entry)
   return {
-    covers: `Signing covers all ${entries.length} entries of this job${people.length > 0 ? `, by ${people.join(', ')}` : ''}, and what they mean by ${models.join(', ')}. It says: ${sentence} What is noted afterwards stands as late.`,
+    covers: `Signing covers all ${entries.length} entries of this job${people.length > 0 ? `, by ${people.join(', ')}` : ''}, and what they mean by ${models.join(', ')}. It says: ${sentence}${doubts.length > 0 ? ` On the road test ${doubts.length === 1 ? 'one answer is' : `${doubts.length} answers are`} not well.` : ''} What is noted afterwards stands as late.`,
     signed: last
       ? {
           words: `Signed off, ${notedWords(last.entry)}: ${last.covers.length} ${last.covers.length === 1 ? 'entry' : 'entries'} covered.${fact?.remark ? ` ${fact.remark}` : ''}`,

@@ -81,7 +81,10 @@ export interface HandoverSheet {
   readonly finished: boolean
   /** The proof sheet's own: "Not finished: 2 joints are open." */
   readonly sentence: string
+  /** All that the proof sheet has open. */
   readonly open: readonly string[]
+  /** Road-test answers that are not well. */
+  readonly doubts: readonly string[]
   readonly conflicts: readonly HandoverConflict[]
   readonly notReady: readonly HandoverFact[]
   /** What holds it back from its first drive, the joints first. */

@@ -9,12 +9,7 @@ import type { HandoverParts } from './handover-parts.ts'
 export function DecideBlock(parts: HandoverParts) {
   const { conflicts } = parts.sheet
   return conflicts.map((conflict, i) => (
-    <Conflict
-      key={conflict.values.map(({ of }) => of).join()}
-      {...parts}
-      conflict={conflict}
-      first={i === 0}
-    />
+    <Conflict key={conflict.sentence} {...parts} conflict={conflict} first={i === 0} />
   ))
 }
 
@@ -26,9 +21,9 @@ function Conflict({
   who,
 }: HandoverParts & { conflict: HandoverConflict; first: boolean }) {
   const all = values.map(({ of }) => of)
-  const form = useForm(`${id}/decide/${all.join()}`)
+  const form = useForm(`${id}/decide/${sentence}`)
   const said = useNote(job)
-  const kept = values.find(({ of }) => String(of) === form.text('keep'))
+  const kept = values[Number(form.text('keep', '-1'))]
   const why = form.text('why').trim()
   const lacks = !kept
     ? 'Choose the one that holds.'
@@ -39,7 +34,7 @@ function Conflict({
         : ''
   return (
     <FormBlock
-      place={first ? 'handover-decide' : `handover-decide-${all.join('-')}`}
+      place={first ? 'handover-decide' : `handover-decide-${sentence}`}
       title="Two values: decide"
       noted={null}
       unnoted="not decided"
@@ -57,12 +52,12 @@ function Conflict({
       <fieldset className="form-group">
         <legend>Which one holds?</legend>
         <ul className="handover-values">
-          {values.map(({ of, says, words }) => (
+          {values.map(({ of, says, words }, i) => (
             <li key={String(of)}>
               <button
                 type="button"
                 aria-pressed={kept?.of === of}
-                onClick={() => form.set('keep', String(of))}
+                onClick={() => form.set('keep', String(i))}
               >
                 <strong>{says}</strong>
                 <small>{words}</small>

@@ -8,7 +8,7 @@ export function DriverCard({ sheet }: { sheet: HandoverSheet }) {
       <h2>For the driver of {sheet.vehicle}</h2>
       <ul>
         {due.map((one) => (
-          <li key={String(one.noted.of)}>
+          <li key={one.noted.entry}>
             <strong>{one.when}:</strong> {one.what}
             {one.noted.texts['wheels[0]'] ? `, ${wheelsOf(one.noted.texts)}` : ''}
           </li>

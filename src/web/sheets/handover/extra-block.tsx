@@ -33,7 +33,7 @@ export function ExtraBlock({ sheet, job, id }: HandoverParts) {
       {sheet.extra.length > 0 && (
         <ul className="handover-facts">
           {sheet.extra.map((fact) => (
-            <FactRow key={String(fact.noted.of)} fact={fact} state={fact.done ? '' : 'waits'}>
+            <FactRow key={fact.noted.entry} fact={fact} state={fact.done ? '' : 'waits'}>
               {!fact.done && (
                 <button type="button" onClick={() => form.set('what', fact.what)}>
                   Answer: {fact.what}

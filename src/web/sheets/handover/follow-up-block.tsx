@@ -65,7 +65,7 @@ export function FollowUpBlock({ sheet, job, id, who }: HandoverParts) {
       {sheet.followUps.length > 0 && (
         <ul className="handover-facts">
           {sheet.followUps.map((fact) => (
-            <FactRow key={String(fact.noted.of)} fact={fact} state={fact.done ? 'done' : fact.when}>
+            <FactRow key={fact.noted.entry} fact={fact} state={fact.done ? 'done' : fact.when}>
               {!fact.done && fact.what === 'wheel nuts again' && !fact.card && (
                 <button
                   type="button"

@@ -40,7 +40,7 @@ export function NotReadyBlock({ sheet, job, id, who }: HandoverParts) {
       {sheet.notReady.length > 0 && (
         <ul className="handover-facts">
           {sheet.notReady.map((fact) => (
-            <FactRow key={String(fact.noted.of)} fact={fact} state={fact.done ? 'cleared' : 'not road-ready'}>
+            <FactRow key={fact.noted.entry} fact={fact} state={fact.done ? 'cleared' : 'not road-ready'}>
               {!fact.done && <ClearField fact={fact} job={job} who={who} button="It is road-ready again" />}
             </FactRow>
           ))}
