@@ -79,15 +79,20 @@ async function restored(log: BackedUpLog, kept: KeptJob): Promise<RestoredLog> {
     }
   const before = new Set(await kept.kept().catch(noJob))
   const pins = new Set((await kept.pinned().catch(noJob)).map(({ digest }) => digest))
+  // What was erased, there or in the backup, does not come back.
+  const marks = new Map(log.beside.map((hash) => [hash, erasedIn(log.bytes(hash))]))
+  await erasePrivate(
+    kept,
+    [...marks.values()].filter((mark) => mark !== null),
+  )
+  const isErased = (hash: string) => before.has(markOf(hash)) || marks.has(markOf(hash))
   let files = 0
-  for (const hash of log.beside) {
+  for (const [hash, mark] of marks) {
+    if (mark !== null || before.has(hash) || isErased(hash)) continue
     const bytes = log.bytes(hash)
     const value = privateIn(bytes)
-    const erased = erasedIn(bytes)
-    // What was erased, there or in the backup, does not come back.
-    if (erased !== null) await erasePrivate(kept, [erased])
-    else if (value) files += (await keepPrivate(kept, [{ commitment: hash, ...value }])).length
-    else if (!before.has(hash)) {
+    if (value) files += (await keepPrivate(kept, [{ commitment: hash, ...value }])).length
+    else {
       await kept.keep(bytes)
       files++
     }
@@ -105,6 +110,8 @@ async function restored(log: BackedUpLog, kept: KeptJob): Promise<RestoredLog> {
     })
   return { log, entries: appended.length, files, heads: headsOf((await kept.read()).entries), told }
 }
+
+const markOf = (hash: string): string => hashOf(erasedBytes(hash))
 
 const noJob = (error: unknown): readonly never[] => {
   if (error instanceof Refusal && error.code === 'no-job') return []

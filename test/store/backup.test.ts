@@ -288,12 +288,24 @@ describe('CA12 what was erased stays erased', () => {
     await erasePrivate(job, [commitment])
     await restoreBackup(await read(whole), where)
     expect(await job.beside(commitment)).toBe(null)
+    for (const photo of [hashOf(picture('exact')), hashOf(jpegAsTaken('baseline'))]) {
+      await erasePrivate(job, [photo])
+      await restoreBackup(await read(whole), where)
+      expect(await job.beside(photo)).toBe(null)
+    }
     // And a newer backup takes it out where it still is, as a merge does.
     const newer = await bytesOf([{ dir: 'job-7-0412', kept: job }])
     const old = into(place())
     await restoreBackup(await read(whole), old.place)
     await restoreBackup(await read(newer.bytes), old.place)
-    expect(await old.store.job(whose.job).beside(commitment)).toBe(null)
+    for (const hash of [commitment, hashOf(picture('exact')), hashOf(jpegAsTaken('baseline'))])
+      expect(await old.store.job(whose.job).beside(hash)).toBe(null)
+    // A folder over which an older copy was laid holds both: the mark counts.
+    await old.store.job(whose.job).keep(picture('exact'))
+    const laid = await bytesOf([{ dir: 'job-7-0412', kept: old.store.job(whose.job) }])
+    const fresh = into(place())
+    await restoreBackup(await read(laid.bytes), fresh.place)
+    expect(await fresh.store.job(whose.job).beside(hashOf(picture('exact')))).toBe(null)
   })
 })
 

@@ -5,7 +5,7 @@ import { personalDue, proofText, revealed } from '../../proof/index.ts'
 import { clockNow, erasePrivate, jobFolder, strayPrivate, writeWhole } from '../../store/index.ts'
 import { BadInput, type Outcome } from '../files/outcome.ts'
 import { type Carried, carried } from '../record/carried.ts'
-import { carriedJobIn } from '../record/carried-photos.ts'
+import { carriedJobIn } from '../record/carried-job-in.ts'
 import { ownWorkshop } from '../record/own-workshop.ts'
 
 /** What `erase` can be told. */

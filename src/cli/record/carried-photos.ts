@@ -1,4 +1,5 @@
 import { photosNamed } from '../../job/index.ts'
+import { erasedBytes, hashOf } from '../../proof/index.ts'
 import { Refusal } from '../../quantity/index.ts'
 import { jobFolder } from '../../store/index.ts'
 import type { Carried } from './carried.ts'
@@ -17,7 +18,9 @@ export async function photosOf(job: Carried): Promise<PhotosOfJob> {
   const told: string[] = []
   const within = job.from === 'proof' ? carriedJobIn(job.path) : null
   const folder = job.from === 'folder' ? jobFolder(job.path) : null
+  const there = new Set(folder ? await folder.kept() : [])
   for (const [hash, entry] of photosNamed(job.entries)) {
+    if (there.has(hashOf(erasedBytes(hash)))) continue
     try {
       const bytes = folder ? await folder.beside(hash) : within?.photos.get(hash)
       if (bytes) photos.set(hash, bytes)
