@@ -1,7 +1,7 @@
 import { canonicalText } from './canonical-text.ts'
 import type { Proof } from './proof.ts'
+import type { ReadProof } from './proof-reading.ts'
 import { newerHead, privateShape, sealedShape, snapshotShape } from './proof-shape-schema.ts'
-import type { ReadProof } from './read-proof.ts'
 
 const opens = /^\{?"([^"\\]+)":\[$/
 const member = /^\{?"([^"\\]+)":(.*?)(,|\})$/s

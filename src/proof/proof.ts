@@ -8,7 +8,7 @@ export interface Snapshot {
 }
 
 /** What a proof of a later format holds besides. @source definition */
-export interface BeyondProof {
+interface BeyondProof {
   readonly format: number
   /** Parts of the file that this version does not know, by their names. */
   readonly parts: readonly string[]

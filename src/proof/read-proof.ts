@@ -2,28 +2,9 @@ import type * as z from 'zod'
 import { canonicalText } from './canonical-text.ts'
 import { newerProof } from './newer-proof.ts'
 import type { Proof } from './proof.ts'
+import type { ProofList, ReadProof, SpoiltPlace } from './proof-reading.ts'
 import { privateShape, proofHead, sealedShape, snapshotShape } from './proof-shape-schema.ts'
 import { proofText } from './proof-text.ts'
-
-/** A list of a proof. @source definition */
-export type ProofList = 'entries' | 'private' | 'snapshots' | 'workshop'
-
-/** Where a proof file is not as it was written. @source definition */
-interface SpoiltPlace {
-  /** Which list; null for the frame around them. */
-  readonly list: ProofList | null
-  /** Place in the list, from 0. */
-  readonly at: number
-  readonly sentence: string
-}
-
-/** What a proof file holds. @source definition */
-export interface ReadProof {
-  /** Null when anything is spoilt. */
-  readonly proof: Proof | null
-  /** In the order of the file. */
-  readonly spoilt: readonly SpoiltPlace[]
-}
 
 const opens: Readonly<Record<string, ProofList>> = {
   '{"entries":[': 'entries',
