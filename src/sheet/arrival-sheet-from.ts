@@ -1,4 +1,4 @@
-import { foldJob, type JobState } from '../job/index.ts'
+import { foldJob, type HeightFact, type JobState } from '../job/index.ts'
 import { vinHints } from '../spec/index.ts'
 import type { ArrivalOptions, ArrivalSheet, ArrivalWheel } from './arrival-sheet.ts'
 import { arrivalCautions, arrivalStanding } from './arrival-sheet-cautions.ts'
@@ -30,7 +30,7 @@ export function arrivalSheetFrom(sources: SheetSources, options: ArrivalOptions 
     return {
       wheel,
       tyre: tyre ? { ...noted(tyre), wear: tyre.wear ?? [] } : null,
-      height: height ? heightNoted(noted(height), height) : null,
+      height: height ? { ...noted(height), ...heightTexts(height) } : null,
     }
   })
   const rule = Object.entries(kit?.gauges ?? {}).find(([, { kind }]) => kind === 'rule')
@@ -64,12 +64,9 @@ const wasLifted = ({ carried, undone }: JobState): boolean =>
   undone.length > 0 || carried.some(({ by }) => by === 'jack' || by === 'stands' || by === 'lift')
 
 /** A height's texts stand in its observation; its entry calls them readings. */
-const heightNoted = (
-  noted: ReturnType<typeof arrivalNoted>,
-  { typings }: Parameters<typeof arrivalNoted>[0],
-): ReturnType<typeof arrivalNoted> => ({
-  ...noted,
+const heightTexts = ({ typings, when }: HeightFact) => ({
   texts: Object.fromEntries(typings.map(({ path, text }) => [path, text])),
+  when: when === 'settled' ? when : ('before lifting' as const),
 })
 
 /** The one next thing: what is gone once the vehicle is lifted stands before what can be asked later. */

@@ -16,7 +16,7 @@ export interface ArrivalNoted {
 export interface ArrivalWheel {
   readonly wheel: WheelName
   readonly tyre: (ArrivalNoted & { readonly wear: readonly string[] }) | null
-  readonly height: ArrivalNoted | null
+  readonly height: (ArrivalNoted & { readonly when: 'before lifting' | 'settled' }) | null
 }
 
 /** A block of the arrival, in the order in which a person comes to it. @source definition */

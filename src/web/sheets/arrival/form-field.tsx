@@ -56,7 +56,7 @@ export function FormField({
   const shared = {
     id,
     value: text,
-    placeholder: example === undefined ? undefined : `such as ${example}`,
+    placeholder: exampleWords(example),
     autoComplete: 'off',
     'aria-invalid': refusal !== null,
     'aria-describedby': `${id}-why`,
@@ -81,6 +81,10 @@ export function FormField({
     </div>
   )
 }
+
+/** In a narrow field there is only room for the text itself. */
+const exampleWords = (example: string | undefined) =>
+  example === undefined || example.length < 6 ? example : `such as ${example}`
 
 /** A refusal names the field by its path in the entry, or in what a correction lays over it. */
 const isAbout = (field: string | undefined, name: string): boolean =>

@@ -16,7 +16,13 @@ export function HeightBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: Open
   return (
     <FormBlock
       place="arrival-heights"
-      title={heightWhen === 'before lifting' ? 'Ride heights, before it is lifted' : 'Ride heights, settled'}
+      title={
+        wheels.every(({ height }) => height !== null)
+          ? 'Ride heights'
+          : heightWhen === 'before lifting'
+            ? 'Ride heights, before it is lifted'
+            : 'Ride heights, settled'
+      }
       noted={last?.words ?? null}
       said={said}
       button={

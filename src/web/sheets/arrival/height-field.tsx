@@ -1,5 +1,5 @@
 import { useId } from 'react'
-import type { ArrivalNoted } from '../../../sheet/index.ts'
+import type { ArrivalWheel } from '../../../sheet/index.ts'
 import type { OpenJob } from '../../state/use-job.ts'
 import { ReadingField } from '../angles/reading-field.tsx'
 
@@ -13,7 +13,7 @@ export function HeightField({
   job,
 }: {
   wheel: string
-  height: ArrivalNoted | null
+  height: ArrivalWheel['height']
   text: string
   onText: (text: string) => void
   isWrong: boolean
@@ -27,7 +27,14 @@ export function HeightField({
         {Object.entries(height.texts).map(([path, stands], i) => (
           <ReadingField
             key={path}
-            input={{ entry: height.entry, path, label: i > 0 ? `${wheel}, ${i + 1}` : wheel, text: stands }}
+            input={{
+              entry: height.entry,
+              path,
+              label: [wheel, i > 0 ? i + 1 : '', height.when === 'settled' ? 'settled' : '']
+                .filter(Boolean)
+                .join(', '),
+              text: stands,
+            }}
             hand={job.hand}
           />
         ))}

@@ -111,28 +111,27 @@ export function ToldBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJo
       </fieldset>
       <fieldset className="form-group">
         <legend>Cautions of this vehicle</legend>
-        <ul className="form-cautions">
-          {sheet.cautions.map(({ words, why, said: isSaid }) => {
-            const pressed = isSaid || form.text(`caution ${words}`) === yes
-            return (
-              <li key={words}>
-                <button
-                  type="button"
-                  aria-pressed={pressed}
-                  onClick={() =>
-                    touch(
-                      `caution: ${words}`,
-                      { cautions: pressed ? chosen.filter((one) => one !== words) : [...chosen, words] },
-                      () => form.set(`caution ${words}`, pressed ? '' : yes),
-                    )
-                  }
-                >
-                  {words}
-                </button>
-                {why && <span>{why}</span>}
-              </li>
+        <FormChoice
+          legend="It has"
+          words={sheet.cautions.map(({ words }) => words)}
+          chosen={chosen}
+          onChoose={(words) => {
+            const pressed = chosen.includes(words)
+            touch(
+              `caution: ${words}`,
+              { cautions: pressed ? chosen.filter((one) => one !== words) : [...chosen, words] },
+              () => form.set(`caution ${words}`, pressed ? '' : yes),
             )
-          })}
+          }}
+        />
+        <ul className="form-cautions">
+          {sheet.cautions
+            .filter(({ words, why }) => why && chosen.includes(words))
+            .map(({ words, why }) => (
+              <li key={words}>
+                <strong>{words}:</strong> {why}
+              </li>
+            ))}
         </ul>
         <FormField {...shared} noted={null} name="own caution" label="Another caution" />
       </fieldset>

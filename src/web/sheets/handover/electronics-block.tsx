@@ -59,46 +59,48 @@ function Row({
           {what}
           {why && <span className="handover-state"> due</span>}
         </legend>
-        {why && <p className="form-aside">{why}</p>}
-        <div className="form-choices">
-          {states.map((one) => (
-            <button
-              key={one}
-              type="button"
-              aria-pressed={asks ? one === 'sent out' : state === one}
-              onClick={() => {
-                setAsks(one === 'sent out')
-                if (one !== 'sent out') onState(one, '')
-              }}
-            >
-              {one}
-            </button>
-          ))}
-        </div>
-        {asks && (
-          <div className="handover-clear">
-            <div className="field">
-              <label>
-                To whom: {what}
-                <input value={to} autoComplete="off" onChange={({ target }) => setTo(target.value)} />
-              </label>
-            </div>
-            <button
-              type="button"
-              onClick={() => {
-                onState('sent out', to.trim())
-                setAsks(false)
-              }}
-            >
-              Sent out
-            </button>
+        <div className="handover-row-body">
+          {why && <p className="form-aside">{why}</p>}
+          <div className="form-choices">
+            {states.map((one) => (
+              <button
+                key={one}
+                type="button"
+                aria-pressed={asks ? one === 'sent out' : state === one}
+                onClick={() => {
+                  setAsks(one === 'sent out')
+                  if (one !== 'sent out') onState(one, '')
+                }}
+              >
+                {one}
+              </button>
+            ))}
           </div>
-        )}
-        {noted && (
-          <p className="form-noted">
-            {[noted.texts['to'] && `to ${noted.texts['to']}`, noted.words].filter(Boolean).join(', ')}
-          </p>
-        )}
+          {asks && (
+            <div className="handover-clear">
+              <div className="field">
+                <label>
+                  To whom: {what}
+                  <input value={to} autoComplete="off" onChange={({ target }) => setTo(target.value)} />
+                </label>
+              </div>
+              <button
+                type="button"
+                onClick={() => {
+                  onState('sent out', to.trim())
+                  setAsks(false)
+                }}
+              >
+                Sent out
+              </button>
+            </div>
+          )}
+          {noted && (
+            <p className="form-noted">
+              {[noted.texts['to'] && `to ${noted.texts['to']}`, noted.words].filter(Boolean).join(', ')}
+            </p>
+          )}
+        </div>
       </fieldset>
     </li>
   )

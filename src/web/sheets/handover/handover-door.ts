@@ -1,4 +1,5 @@
 import '../arrival/arrival.css'
+import '../arrival/arrival-print.css'
 import './handover.css'
 import './handover-print.css'
 

@@ -21,6 +21,9 @@ export function RoadBlock({ sheet, job, id, who }: HandoverParts) {
   })
   const onRoad = sheet.road.some(({ question }) => form.text(`? ${question}`) !== '')
   const remark = form.text('remark').trim()
+  const stages = (['refit', 'angles'] as const).filter((one) =>
+    sheet.holds.some(({ stage }) => stage === one),
+  )
   const rows = (questions: readonly HandoverQuestion[]) => (
     <ul className="handover-questions">
       {questions.map(({ question, answer }) => {
@@ -29,7 +32,7 @@ export function RoadBlock({ sheet, job, id, who }: HandoverParts) {
           <li key={question}>
             <fieldset className="handover-row">
               <legend>{question}</legend>
-              <div className="form-choices">
+              <div className="form-choices handover-row-body">
                 {answers.map((one) => (
                   <button
                     key={one}
@@ -84,12 +87,17 @@ export function RoadBlock({ sheet, job, id, who }: HandoverParts) {
         <section className="handover-holds" id="handover-drive" aria-label="Not to be driven yet">
           <h3>Not to be driven yet</h3>
           <ul>
-            {sheet.holds.map(({ sentence, stage }) => (
-              <li key={sentence}>
-                {glued(sentence)} {stage && <a href={addressOf(id, stage)}>{stageWords[stage]}</a>}
-              </li>
+            {sheet.holds.map(({ sentence }) => (
+              <li key={sentence}>{glued(sentence)}</li>
             ))}
           </ul>
+          <p>
+            {stages.map((stage) => (
+              <a key={stage} href={addressOf(id, stage)}>
+                {stageWords[stage]}
+              </a>
+            ))}
+          </p>
         </section>
       )}
       {sheet.firstTest && <p className="form-aside">When it came: {sheet.firstTest}.</p>}
