@@ -4,7 +4,7 @@ import { effectiveData } from './effective-data.ts'
 import type { Entry, Job } from './entry.ts'
 import { jobFileSchema } from './job-schema.ts'
 import { numbered } from './numbered.ts'
-import { readEntry } from './read-entry.ts'
+import { readEntry, readSealed } from './read-entry.ts'
 import { references } from './references.ts'
 import { isSealed } from './sealed-entry.ts'
 import { sealNames } from './sealed-schema.ts'
@@ -88,7 +88,7 @@ function logFaults(entries: readonly Entry[]): readonly Problem[] {
   const found = entries.flatMap(loneFaults)
   if (found.length > 0) return found
   return effectiveData(entries).flatMap(({ data, correctedBy }, i) => {
-    if (isSealed(entries[i]!)) return []
+    if (isSealed(entries[i]!)) return spoiltBy(entries, i, data, correctedBy)
     const wrong = references(entries[i]!.kind, data).filter(({ of }) => typeof of !== 'number' || of >= i)
     if (wrong.length > 0)
       return wrong.map(({ path, of }) => ({
@@ -98,8 +98,30 @@ function logFaults(entries: readonly Entry[]): readonly Problem[] {
       }))
     if (correctedBy.length === 0) return []
     const read = readEntry(entries[i]!.kind, data, ['entries', i, 'data'])
-    if (read.kind !== 'faulty') return []
-    const by = correctedBy.map((k) => `entries[${k}]`).join(', ')
-    return read.problems.map((p) => ({ ...p, field: `${p.field}, as corrected by ${by}` }))
+    return read.kind === 'faulty' ? asCorrected(read.problems, correctedBy) : []
   })
+}
+
+const asCorrected = (problems: readonly Problem[], by: readonly number[]): readonly Problem[] =>
+  problems.map((p) => ({
+    ...p,
+    field: `${p.field}, as corrected by ${by.map((k) => `entries[${k}]`).join(', ')}`,
+  }))
+
+/** What bare corrections make of a sealed entry that could be read without them: those can still be refused. */
+function spoiltBy(
+  entries: readonly Entry[],
+  i: number,
+  data: Entry['data'],
+  correctedBy: readonly number[],
+): readonly Problem[] {
+  const bare = correctedBy.filter((k) => !isSealed(entries[k]!))
+  const entry = entries[i]!
+  if (bare.length === 0 || !isSealed(entry)) return []
+  const path = ['entries', i, 'data']
+  const read = readSealed(entry, data, path)
+  if (read.kind !== 'faulty') return []
+  // Bare entries stand behind the sealed ones: what is left keeps its place.
+  const before = effectiveData(entries.slice(0, bare[0]!))[i]!
+  return readSealed(entry, before.data, path).kind === 'faulty' ? [] : asCorrected(read.problems, bare)
 }

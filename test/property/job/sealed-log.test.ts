@@ -8,6 +8,7 @@ import {
   inCausalOrder,
   readJob,
   type SealedEntry,
+  withCorrection,
   writeJob,
 } from '../../../src/job/index.ts'
 import { anySteps, historyOf } from '../../support/histories.ts'
@@ -262,4 +263,18 @@ test('JO42 what comes in later never changes what a sign-off covers, and is name
     { numRuns: 2000 },
   )
   expect(late).toBeGreaterThan(1000)
+})
+
+test('JO5 a text that cannot be read is refused over a sealed entry as well; what was sealed wrong can still be put right', () => {
+  const log = added(ofSteps({ device: 0, writes: pressures('2.2 bar') }), pressures('2.4 bar'))
+  const job = { ...head, entries: log } as never
+  const at = log.length - 1
+  const wrong = withCorrection(job, { entry: at, path: 'front', text: '400 apples' })
+  if (wrong.ok) throw new Error('it was taken')
+  expect(wrong.problems[0]!.wrong).toContain('apples')
+  expect(withCorrection(job, { entry: at, path: 'front', text: '2.5 bar' }).ok).toBe(true)
+  const spoilt = added(log.slice(0, -1), pressures('400 apples'))
+  const mended = { ...head, entries: spoilt } as never
+  expect(withCorrection(mended, { entry: at, path: 'front', text: '2.5 bar' }).ok).toBe(true)
+  expect(withCorrection(mended, { entry: at, path: 'rear', text: '2.5 bar' }).ok).toBe(true)
 })
