@@ -55,12 +55,13 @@ export function handoverHolds(
   ]
 }
 
+const pedalFirm = 'Brake pedal firm?'
 /** Looked at while it stands, before anybody drives it. @source common practice, no source */
 const standing: readonly string[] = [
   'Wheel nuts at their torque?',
   'Tyres fit for the road?',
   'Joints that carry the load tight?',
-  'Brake pedal firm?',
+  pedalFirm,
   'Steering free from lock to lock, hoses and leads clear?',
 ]
 /** Felt on the road; yes is well. @source common practice, no source */
@@ -89,6 +90,7 @@ export function handoverQuestions(state: JobState): {
   const with_ = (question: string): HandoverQuestion => ({
     question,
     answer: answers.findLast((one) => one.question === question)?.answer ?? null,
+    tells: question === pedalFirm ? 'pedal' : null,
   })
   const complaint = state.opened?.complaint
   return {

@@ -28,6 +28,8 @@ export interface HandoverQuestion {
   readonly question: string
   /** What was answered last, after the work; null while nobody did. */
   readonly answer: 'yes' | 'no' | 'could not tell' | null
+  /** What else its answer says in the log: whether the brake pedal is firm. */
+  readonly tells: 'pedal' | null
 }
 
 /** An electronic system that counts from the geometry. @source definition */

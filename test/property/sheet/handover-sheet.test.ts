@@ -40,6 +40,9 @@ test('SH53 toe that is not proven after a move holds it at the angles; a pedal t
   const pedal = (firm: boolean) => entryOf('pedal', { firm })
   expect(sheetOf([pedal(false)]).holds.at(-1)!.sentence).toContain('not firm')
   expect(sheetOf([pedal(false), pedal(true)]).holds).toEqual([])
+  expect(sheetOf().standing.flatMap(({ question, tells }) => (tells === 'pedal' ? [question] : []))).toEqual([
+    'Brake pedal firm?',
+  ])
 })
 
 test('SH53 the complaint is a question of the road test; an answer that is not well is open until a later one is', () => {

@@ -86,6 +86,8 @@ export function FormField({
 const exampleWords = (example: string | undefined) =>
   example === undefined || example.length < 6 ? example : `such as ${example}`
 
-/** A refusal names the field by its path in the entry, or in what a correction lays over it. */
-const isAbout = (field: string | undefined, name: string): boolean =>
-  field === name || field === `data.${name}` || field?.startsWith(`${name}.`) === true
+/** A refusal names the field by its path in the entry, and then what corrected it. */
+function isAbout(field: string | undefined, name: string): boolean {
+  const path = field?.split(',')[0]
+  return path === name || path?.startsWith(`${name}.`) === true
+}

@@ -19,6 +19,12 @@ export function RoadBlock({ sheet, job, id, who }: HandoverParts) {
     const answer = form.text(`? ${question}`)
     return answer ? [{ question, answer }] : []
   })
+  // What is said of the pedal is a fact of its own: it holds the vehicle back, or lets it go.
+  const pedal = given.flatMap(({ question, answer }) =>
+    answer !== 'could not tell' && all.some((one) => one.question === question && one.tells === 'pedal')
+      ? [answer === 'yes']
+      : [],
+  )
   const onRoad = sheet.road.some(({ question }) => form.text(`? ${question}`) !== '')
   const remark = form.text('remark').trim()
   const stages = (['refit', 'angles'] as const).filter((one) =>
@@ -64,7 +70,8 @@ export function RoadBlock({ sheet, job, id, who }: HandoverParts) {
           ? `Note ${given.length} ${given.length === 1 ? 'answer' : 'answers'}: ${onRoad ? 'driven' : 'not driven yet'}`
           : null
       }
-      onNote={() =>
+      onNote={() => {
+        const hand = who.hand ? { hand: who.take() } : {}
         said.note(
           'road test',
           [
@@ -75,13 +82,14 @@ export function RoadBlock({ sheet, job, id, who }: HandoverParts) {
                 driven: onRoad,
                 answers: given,
                 ...(remark ? { remark } : {}),
-                ...(who.hand ? { hand: who.take() } : {}),
+                ...hand,
               },
             },
+            ...pedal.map((firm) => ({ kind: 'pedal', data: { firm, ...hand } })),
           ],
           form.clear,
         )
-      }
+      }}
     >
       {sheet.holds.length > 0 && (
         <section className="handover-holds" id="handover-drive" aria-label="Not to be driven yet">
