@@ -77,7 +77,7 @@ export default defineConfig({
       injectRegister: false,
       includeAssets: ['mark.svg'],
       workbox: {
-        globPatterns: ['**/*.{js,css,html,woff2,json,svg}'],
+        globPatterns: ['**/*.{js,css,html,woff2,ttf,json,svg}'],
         maximumFileSizeToCacheInBytes: 4_000_000,
       },
       manifest: {
