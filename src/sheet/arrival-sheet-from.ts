@@ -59,9 +59,10 @@ export function arrivalSheetFrom(sources: SheetSources, options: ArrivalOptions 
 
 const ofArrival: readonly string[] = ['arrival', 'tyre', 'set pressures', 'ride height']
 
-/** Something but its own wheels carries it, or a joint was undone. */
+/** Something but its own wheels carries it, or a joint was opened; nuts are cracked while it stands. */
 const wasLifted = ({ carried, undone }: JobState): boolean =>
-  undone.length > 0 || carried.some(({ by }) => by === 'jack' || by === 'stands' || by === 'lift')
+  undone.some(({ to }) => to !== 'cracked') ||
+  carried.some(({ by }) => by === 'jack' || by === 'stands' || by === 'lift')
 
 /** A height's texts stand in its observation; its entry calls them readings. */
 const heightTexts = ({ typings, when }: HeightFact) => ({

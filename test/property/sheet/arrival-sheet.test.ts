@@ -95,6 +95,12 @@ test('SH51 every line says why it matters; once it is lifted, heights before lif
   expect(empty.missing.every(({ why }) => why.length > 10)).toBe(true)
   const lifted = sheetOf({ kind: 'carried', data: { axle: 'front', by: 'jack' } })
   expect(lifted.heightWhen).toBe('settled')
+  const undone = (to: string): Entry => ({
+    kind: 'undone',
+    data: { joint: 'wheel-nuts', wheel: 'front left', to },
+  })
+  expect(sheetOf(undone('cracked')).heightWhen).toBe('before lifting')
+  expect(sheetOf(undone('open')).heightWhen).toBe('settled')
   expect(lifted.missing.at(-1)).toMatchObject({ what: 'Ride heights' })
   expect(lifted.next.sentence).not.toContain('before it is lifted')
 })

@@ -37,6 +37,16 @@ test('SH53 toe that is not proven after a move holds it at the angles; a pedal t
   const move = entryOf('moved', { adjuster: Object.keys(bus.corners.front.adjusters)[0], wheel, by: '10°' })
   const moved = sheetOf([move])
   expect(moved.holds.map(({ stage }) => stage)).toContain('angles')
+  const { entries } = finishedJob().job
+  const proving = entries.findIndex(({ kind, data }) => kind === 'round' && data['number'] === 2)
+  const readAs = (purpose: string) => {
+    const round = { ...entries[proving]!, data: { ...entries[proving]!.data, purpose } }
+    const log = [...entries.slice(0, proving), move, round, ...entries.slice(proving + 1)]
+    const { job, ...models } = finishedJob()
+    return handoverSheetFrom({ ...models, job: { ...job, entries: log } }).holds.map(({ stage }) => stage)
+  }
+  expect(readAs('proving')).not.toContain('angles')
+  expect(readAs('provisional')).toContain('angles')
   const pedal = (firm: boolean) => entryOf('pedal', { firm })
   expect(sheetOf([pedal(false)]).holds.at(-1)!.sentence).toContain('not firm')
   expect(sheetOf([pedal(false), pedal(true)]).holds).toEqual([])
