@@ -108,6 +108,8 @@ test('WE52 two answers are decided by a touch and a reason; the job is signed, a
     await expect.poll(() => extra.getByLabel('What', { exact: true }).inputValue(), patient).toBe('')
   }
   const decide = block(page, 'Two values: decide')
+  await decide.waitFor()
+  expect(await axeFaults(page)).toEqual([])
   await decide.getByRole('button', { name: /answer no/ }).click()
   expect(await page.locator('.next').textContent()).toContain('two things')
   await decide.getByLabel('Why').fill('asked again')

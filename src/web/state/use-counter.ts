@@ -12,6 +12,9 @@ export interface OpenCounter<S> {
   readonly trouble: Plain | null
 }
 
+/** Long enough to take a burst of letters as one question, ms. */
+const pause = 60
+
 /** Holds a job's arrival or handover open, worked out in a worker of its own. */
 export function useCounter<W extends keyof CounterSheets>(
   which: W,
@@ -46,7 +49,7 @@ export function useCounter<W extends keyof CounterSheets>(
   const version = job.row?.version ?? ''
   const day = job.row?.day ?? null
   useEffect(() => {
-    if (!isRead) return
+    if (!isRead) return undefined
     const ask: CounterAsk = {
       turn: ++asked.current,
       which,
@@ -58,7 +61,9 @@ export function useCounter<W extends keyof CounterSheets>(
       today: momentOf(day).slice(0, 10),
     }
     setTurn(ask.turn)
-    worker.current?.postMessage(ask)
+    // A burst of letters is one question.
+    const timer = setTimeout(() => worker.current?.postMessage(ask), edits.length === 0 ? 0 : pause)
+    return () => clearTimeout(timer)
   }, [which, id, version, edits, units, isRead, day])
 
   return { sheet: good, working: answer?.turn !== turn, trouble: broken ?? answer?.trouble ?? null }

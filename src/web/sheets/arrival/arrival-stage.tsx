@@ -26,7 +26,7 @@ export function ArrivalStage({
 }) {
   const { sheet, trouble: own, working } = useCounter('arrival', job, id, units)
   const trouble = job.trouble ?? own
-  const shared = sheet && { sheet, job, id }
+  const shared = sheet && { sheet, job, id, units }
   return (
     <>
       <main className="page-sheet" id="sheet" tabIndex={-1}>

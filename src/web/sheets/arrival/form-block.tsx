@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useEffect, useRef } from 'react'
 import type { NoteHand } from '../../state/use-note.ts'
 
 /** A block of the sheet that is noted as a whole: its title, since when it stands, its fields, and one button. */
@@ -25,8 +25,18 @@ export function FormBlock({
   onNote: () => void
   children: ReactNode
 }) {
+  const form = useRef<HTMLFormElement>(null)
+  const was = useRef(button)
+  // The button goes once it is noted: who works by keyboard stays at the block.
+  useEffect(() => {
+    if (was.current !== null && button === null && document.activeElement === document.body)
+      form.current?.focus({ preventScroll: true })
+    was.current = button
+  }, [button])
   return (
     <form
+      ref={form}
+      tabIndex={-1}
       className="form-block"
       id={place}
       aria-label={title}
@@ -37,7 +47,9 @@ export function FormBlock({
     >
       <div className="form-head">
         <h2>{title}</h2>
-        <p className="form-noted">{noted ?? unnoted}</p>
+        <p className="form-noted" role="status">
+          {noted ?? unnoted}
+        </p>
       </div>
       {children}
       <div role="alert">

@@ -1,13 +1,13 @@
-import type { ArrivalSheet } from '../../../sheet/index.ts'
 import { useForm } from '../../state/use-form.ts'
-import type { OpenJob } from '../../state/use-job.ts'
 import { useNote } from '../../state/use-note.ts'
 import { Cautions } from '../angles/cautions.tsx'
+import type { ArrivalParts } from './arrival-parts.ts'
+import { examples } from './examples.ts'
 import { FormBlock } from './form-block.tsx'
 import { HeightField } from './height-field.tsx'
 
 /** Ride heights before the vehicle is lifted: four fields round the axles, seen from above. */
-export function HeightBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJob; id: string }) {
+export function HeightBlock({ sheet, job, id, units }: ArrivalParts) {
   const form = useForm(`${id}/heights`)
   const said = useNote(job)
   const { wheels, rule, heightWhen } = sheet
@@ -51,6 +51,7 @@ export function HeightBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: Open
             wheel={wheel}
             height={height}
             text={form.text(wheel)}
+            example={examples[units].height}
             onText={(text) => {
               said.forget()
               form.set(wheel, text)

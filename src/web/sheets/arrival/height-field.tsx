@@ -8,6 +8,7 @@ export function HeightField({
   wheel,
   height,
   text,
+  example,
   onText,
   isWrong,
   job,
@@ -15,6 +16,7 @@ export function HeightField({
   wheel: string
   height: ArrivalWheel['height']
   text: string
+  example: string
   onText: (text: string) => void
   isWrong: boolean
   job: OpenJob
@@ -46,7 +48,7 @@ export function HeightField({
       <input
         id={id}
         value={text}
-        placeholder="such as 441 mm"
+        placeholder={example}
         autoComplete="off"
         autoCapitalize="none"
         spellCheck={false}

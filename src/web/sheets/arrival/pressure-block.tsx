@@ -1,13 +1,13 @@
-import type { ArrivalSheet } from '../../../sheet/index.ts'
 import { entryOfForm } from '../../state/entry-of-form.ts'
 import { useForm } from '../../state/use-form.ts'
-import type { OpenJob } from '../../state/use-job.ts'
 import { useNote } from '../../state/use-note.ts'
+import type { ArrivalParts } from './arrival-parts.ts'
+import { examples } from './examples.ts'
 import { FormBlock } from './form-block.tsx'
 import { FormField } from './form-field.tsx'
 
 /** The pressures as they were set, front and rear. */
-export function PressureBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJob; id: string }) {
+export function PressureBlock({ sheet, job, id, units }: ArrivalParts) {
   const { pressures } = sheet
   const form = useForm(`${id}/pressures`)
   const said = useNote(job)
@@ -31,8 +31,8 @@ export function PressureBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: Op
         Cold, to the sheet or the plate on the vehicle, before heights are measured.
       </p>
       <div className="form-fields">
-        <FormField {...shared} name="front" label="Front" example="325 kPa" />
-        <FormField {...shared} name="rear" label="Rear" example="400 kPa" />
+        <FormField {...shared} name="front" label="Front" example={examples[units].pressure} />
+        <FormField {...shared} name="rear" label="Rear" example={examples[units].rear} />
       </div>
     </FormBlock>
   )

@@ -1,18 +1,19 @@
-import type { ArrivalSheet } from '../../../sheet/index.ts'
 import { entryOfForm } from '../../state/entry-of-form.ts'
 import { useForm } from '../../state/use-form.ts'
-import type { OpenJob } from '../../state/use-job.ts'
 import { useNote } from '../../state/use-note.ts'
+import type { ArrivalParts } from './arrival-parts.ts'
+import { examples } from './examples.ts'
 import { FormBlock } from './form-block.tsx'
 import { FormChoice } from './form-choice.tsx'
 import { FormField } from './form-field.tsx'
+import { useWanted } from './use-wanted.ts'
 
 const tests = ['may be driven', 'yard pace only', 'not to be driven'] as const
 const ways = ['in person', 'by telephone', 'in writing'] as const
 const yes = 'yes'
 
 /** What is told at the counter: what is wanted, up to which limit, may it be driven; and which vehicle, whose. */
-export function ToldBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJob; id: string }) {
+export function ToldBlock({ sheet, job, id, units }: ArrivalParts) {
   const { arrival } = sheet
   const form = useForm(`${id}/arrival`)
   const said = useNote(job)
@@ -20,9 +21,12 @@ export function ToldBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJo
   const has = (name: string) => arrival?.texts[name] !== undefined
   const chosenTest = form.text('firstTest') || arrival?.texts['firstTest'] || ''
   const chosenWay = form.text('consent.how') || arrival?.texts['consent.how'] || ''
-  const chosen = sheet.cautions
-    .filter(({ words, said: isSaid }) => isSaid || form.text(`caution ${words}`) === yes)
-    .map(({ words }) => words)
+  const [chosen, want] = useWanted(
+    sheet.cautions
+      .filter(({ words, said: isSaid }) => isSaid || form.text(`caution ${words}`) === yes)
+      .map(({ words }) => words),
+    sheet,
+  )
   const asked = form.text('asked', sheet.complaint).trim()
   const filled = Object.fromEntries(
     Object.entries(form.filled).filter(([name]) => !name.startsWith('caution ') && !has(name)),
@@ -65,7 +69,7 @@ export function ToldBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJo
           proposed={sheet.complaint}
           long
         />
-        <FormField {...shared} name="mileage" label="Mileage" example="148 200 km" />
+        <FormField {...shared} name="mileage" label="Mileage" example={examples[units].mileage} />
       </div>
       <FormChoice
         legend="For a first test it"
@@ -117,11 +121,14 @@ export function ToldBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJo
           chosen={chosen}
           onChoose={(words) => {
             const pressed = chosen.includes(words)
-            touch(
-              `caution: ${words}`,
-              { cautions: pressed ? chosen.filter((one) => one !== words) : [...chosen, words] },
-              () => form.set(`caution ${words}`, pressed ? '' : yes),
-            )
+            const next = pressed ? chosen.filter((one) => one !== words) : [...chosen, words]
+            if (of === null) form.set(`caution ${words}`, pressed ? '' : yes)
+            else {
+              want(next)
+              job.note(`caution: ${words}`, [
+                entryOfForm({ kind: 'arrival', of, filled: { cautions: next } }),
+              ])
+            }
           }}
         />
         <ul className="form-cautions">

@@ -1,12 +1,14 @@
 import { useState } from 'react'
-import type { ArrivalSheet, ArrivalWheel } from '../../../sheet/index.ts'
+import type { ArrivalWheel } from '../../../sheet/index.ts'
 import { entryOfForm } from '../../state/entry-of-form.ts'
 import { useForm } from '../../state/use-form.ts'
-import type { OpenJob } from '../../state/use-job.ts'
 import { useNote } from '../../state/use-note.ts'
+import type { ArrivalParts } from './arrival-parts.ts'
+import { examples } from './examples.ts'
 import { FormBlock } from './form-block.tsx'
 import { FormChoice } from './form-choice.tsx'
 import { FormField } from './form-field.tsx'
+import { useWanted } from './use-wanted.ts'
 import { WearDrawing } from './wear-drawing.tsx'
 
 const patterns = [
@@ -22,7 +24,7 @@ const patterns = [
 ] as const
 
 /** The tyres once round the vehicle: one wheel at a time, the next one open when it is noted. */
-export function TyreBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJob; id: string }) {
+export function TyreBlock({ sheet, job, id, units }: ArrivalParts) {
   const first = sheet.wheels.find(({ tyre }) => tyre === null) ?? sheet.wheels[0]!
   const [chosen, setChosen] = useState<string | null>(null)
   const open = sheet.wheels.find(({ wheel }) => wheel === chosen) ?? first
@@ -48,6 +50,8 @@ export function TyreBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJo
       <Tyre
         key={open.wheel}
         at={open}
+        sheet={sheet}
+        units={units}
         job={job}
         id={id}
         alike={alike}
@@ -63,24 +67,27 @@ export function TyreBlock({ sheet, job, id }: { sheet: ArrivalSheet; job: OpenJo
 
 function Tyre({
   at: { wheel, tyre },
+  sheet,
+  units,
   job,
   id,
   alike,
   onNoted,
-}: {
+}: ArrivalParts & {
   at: ArrivalWheel
-  job: OpenJob
-  id: string
   /** What stands on the sidewall of another wheel. */
   alike: string | undefined
   onNoted: () => void
 }) {
   const form = useForm(`${id}/tyre/${wheel}`)
   const said = useNote(job)
-  const wear = [
-    ...(tyre?.wear ?? []),
-    ...patterns.filter((one) => form.text(`wear ${one}`) !== '' && !tyre?.wear.includes(one)),
-  ]
+  const [wear, want] = useWanted(
+    [
+      ...(tyre?.wear ?? []),
+      ...patterns.filter((one) => form.text(`wear ${one}`) !== '' && !tyre?.wear.includes(one)),
+    ],
+    sheet,
+  )
   const texts = Object.fromEntries(
     Object.entries(form.filled).filter(
       ([name]) => !name.startsWith('wear ') && tyre?.texts[name] === undefined,
@@ -91,15 +98,12 @@ function Tyre({
   const shared = { noted: tyre, form, job, said }
   const choose = (one: (typeof patterns)[number]) => {
     const pressed = wear.includes(one)
+    const next = pressed ? wear.filter((other) => other !== one) : [...wear, one]
     if (of === null) form.set(`wear ${one}`, pressed ? '' : 'yes')
-    else
-      job.note(`wear, ${wheel}`, [
-        entryOfForm({
-          kind: 'tyre',
-          of,
-          filled: { wear: pressed ? wear.filter((other) => other !== one) : [...wear, one] },
-        }),
-      ])
+    else {
+      want(next)
+      job.note(`wear, ${wheel}`, [entryOfForm({ kind: 'tyre', of, filled: { wear: next } })])
+    }
   }
   return (
     <FormBlock
@@ -128,7 +132,12 @@ function Tyre({
     >
       <div className="form-fields">
         <FormField {...shared} name="designation" label="Size, from the sidewall" example="215/70R15 109S" />
-        <FormField {...shared} name="pressure" label="Pressure as found, cold" example="325 kPa" />
+        <FormField
+          {...shared}
+          name="pressure"
+          label="Pressure as found, cold"
+          example={examples[units].pressure}
+        />
       </div>
       {alike !== undefined && tyre?.texts['designation'] === undefined && form.text('designation') === '' && (
         <button type="button" className="form-alike" onClick={() => form.set('designation', alike)}>
@@ -136,9 +145,9 @@ function Tyre({
         </button>
       )}
       <div className="form-fields form-depths">
-        <FormField {...shared} name="depths.outer" label="Depth, outer" example="5 mm" />
-        <FormField {...shared} name="depths.middle" label="Depth, middle" example="5 mm" />
-        <FormField {...shared} name="depths.inner" label="Depth, inner" example="5 mm" />
+        <FormField {...shared} name="depths.outer" label="Depth, outer" example={examples[units].depth} />
+        <FormField {...shared} name="depths.middle" label="Depth, middle" example={examples[units].depth} />
+        <FormField {...shared} name="depths.inner" label="Depth, inner" example={examples[units].depth} />
       </div>
       <FormChoice
         legend="Worn"

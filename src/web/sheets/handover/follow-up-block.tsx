@@ -1,6 +1,8 @@
 import { useState } from 'react'
+import type { Units } from '../../state/messages.ts'
 import { useForm } from '../../state/use-form.ts'
 import { useNote } from '../../state/use-note.ts'
+import { examples } from '../arrival/examples.ts'
 import { FormBlock } from '../arrival/form-block.tsx'
 import { FormChoice } from '../arrival/form-choice.tsx'
 import { FormField } from '../arrival/form-field.tsx'
@@ -13,7 +15,7 @@ import { printOnly } from './print-only.ts'
 const kinds = ['wheel nuts again', 'grease', 'heights and angles again', 'look again', 'other'] as const
 
 /** Follow-ups: proposed by what was done, agreed by one touch; a card for whoever drives. */
-export function FollowUpBlock({ sheet, job, id, who }: HandoverParts) {
+export function FollowUpBlock({ sheet, job, id, who, units }: HandoverParts & { units: Units }) {
   const form = useForm(`${id}/follow-up`)
   const said = useNote(job)
   const [own, setOwn] = useState(false)
@@ -104,7 +106,7 @@ export function FollowUpBlock({ sheet, job, id, who }: HandoverParts) {
             onChoose={(word) => form.set('what', word)}
           />
           <div className="form-fields">
-            <FormField {...shared} name="after" label="After a distance" example="50 km" />
+            <FormField {...shared} name="after" label="After a distance" example={examples[units].after} />
             <FormField {...shared} name="on" label="Or on a day" example="2026-03-24" />
             <FormField {...shared} name="remark" label="Remark" />
           </div>

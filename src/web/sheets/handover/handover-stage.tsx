@@ -49,7 +49,7 @@ export function HandoverStage({
             <RoadBlock {...parts} />
             <ElectronicsBlock {...parts} />
             <ExtraBlock {...parts} />
-            <FollowUpBlock {...parts} />
+            <FollowUpBlock {...parts} units={units} />
             <PartsBlock {...parts} />
             <NotReadyBlock {...parts} />
             <SignBlock {...parts} units={units} />
