@@ -13,7 +13,8 @@ export function handoverNext(sheet: Omit<HandoverSheet, 'next'>): HandoverSheet[
   if (conflict) return here(`The log says two things. ${conflict.sentence}`, 'Decide', 'decide')
   if (held) return here(`Not road-ready: ${held.what}.`, 'To what holds it', 'not-ready')
   const [hold] = sheet.holds
-  if (hold && sheet.roadTest === null)
+  const driven = sheet.roadTest?.driven === true
+  if (hold && !driven)
     return {
       sentence: `Not to be driven yet. ${hold.sentence}`,
       button:
@@ -25,7 +26,7 @@ export function handoverNext(sheet: Omit<HandoverSheet, 'next'>): HandoverSheet[
       place: hold.stage === null ? 'drive' : null,
       stage: hold.stage,
     }
-  if (sheet.roadTest === null)
+  if (!driven)
     return here(
       'Look at it once round while it stands, drive it, and answer the list.',
       'To the road test',

@@ -31,6 +31,9 @@ test('SH53 what holds it from its first drive stands first, by joint and stage, 
   expect(held.next).toMatchObject({ stage: 'refit', button: 'To the bolt book' })
   expect(sheetOf().holds).toEqual([])
   expect(sheetOf().next.place).toBe('road')
+  const looked = entryOf('road test', { when: 'after the work', driven: false })
+  expect(sheetOf([looked]).next.place).toBe('road')
+  expect(sheetOf([looked, drivenWell(sheetOf())]).next.place).toBe('sign')
 })
 
 test('SH53 toe that is not proven after a move holds it at the angles; a pedal that is not firm holds it too', () => {
