@@ -58,7 +58,7 @@ export interface RoadAnswer {
 }
 
 /** A part that is new. @source definition */
-export interface RenewedPart {
+interface RenewedPart {
   /** By its id in the corner model, or "bush of" and the joint. */
   readonly part: string
   readonly wheels: readonly ExaminedWheel[]

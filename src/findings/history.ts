@@ -1,6 +1,6 @@
 import type { Edges } from './boxed-integral.ts'
 import type { EvidenceRow } from './evidence-rows.ts'
-import type { KnobProducts } from './log-evidence.ts'
+import type { KnobProducts } from './knob-products.ts'
 
 /**
  * What may have happened to the adjusters: somebody set the angles inside before it happened, or after it, or they stand

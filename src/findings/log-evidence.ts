@@ -1,6 +1,7 @@
 import { type BoxedIntegral, boxedIntegral, type Edges } from './boxed-integral.ts'
 import { dot } from './dot.ts'
 import type { History } from './history.ts'
+import type { KnobProducts } from './knob-products.ts'
 
 /** Keeps an adjuster that nothing was read about from having no end. @source own choice */
 const weak = 0.01
@@ -11,14 +12,6 @@ export interface Unknown {
   readonly mean: number
   readonly low: number
   readonly high: number
-}
-
-/** What every integral of a story has in common: its adjusters against each other and against the residual. */
-export interface KnobProducts {
-  readonly precision: Float64Array
-  readonly pull: Float64Array
-  /** Log density at no effect and no knob, over the box of the adjusters. */
-  readonly constant: number
 }
 
 /** A story as far as its evidence needs it. */

@@ -2,7 +2,7 @@ import type { FirstMove } from './first-move-of.ts'
 import { wilsonInterval } from './wilson-interval.ts'
 
 /** How many of some jobs had everything inside after their first moves. @source definition */
-export interface SuccessLine {
+interface SuccessLine {
   /** "2026, first quarter", "all", "first job of its model". */
   readonly of: string
   readonly inside: number

@@ -46,8 +46,7 @@ test('WE57 what is read into it is the readings of the vehicle: the same as the 
   expect(round).toMatchObject({ number: 1, purpose: 'as found', settled: true })
   const now = sheetFrom({ ...unread, job })
   const before = sheetFrom({ ...bus, job: { ...bus.job, entries: upToSecondRound() } })
-  const value = (sheet: typeof now, name: string) =>
-    sheet.readings.find((row) => row.name === name)?.text
+  const value = (sheet: typeof now, name: string) => sheet.readings.find((row) => row.name === name)?.text
   for (const name of ['front left camber', 'front right camber'])
     expect(value(now, name)).toBe(value(before, name))
   const names = now.readings.map(({ name }) => name)

@@ -2,7 +2,7 @@ import type { Plain } from '../state/messages.ts'
 import type { KeepAnswer, KeepAsk, KeepAsks } from './keep-messages.ts'
 
 /** Why something was not kept, as it is thrown on the page. */
-export class NotKept extends Error implements Plain {
+class NotKept extends Error implements Plain {
   readonly sentence: string
   readonly remedy: string
   constructor({ sentence, remedy }: Plain) {

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import { LookChoice } from '../shell/look-choice.tsx'
-import type { PageProps } from '../shell/pages.tsx'
+import type { PageProps } from '../shell/page-props.ts'
 import { UnitsChoice } from '../shell/units-choice.tsx'
 import './beside.css'
 

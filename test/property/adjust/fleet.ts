@@ -16,7 +16,7 @@ export const drawn: WheelSetup = wheel()
 export const layout = 'double wishbone, typical'
 
 /** Shares drawn evenly from all that add to 1, a fiftieth kept for the visit. */
-export function anyShares(random: SeededRandom): Shares {
+function anyShares(random: SeededRandom): Shares {
   const [a, b] = [random(), random()].sort((p, q) => p - q)
   return [a! * 0.98, (b! - a!) * 0.98, (1 - b!) * 0.98, 0.02]
 }

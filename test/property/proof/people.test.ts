@@ -43,7 +43,8 @@ async function said(...entries: readonly (readonly [Signer, Entry])[]): Promise<
     })
   return log
 }
-const stateOf = async (...entries: Parameters<typeof said>) => workshopState(await said(...entries), root.key)
+const stateOf = async (...entries: readonly (readonly [Signer, Entry])[]) =>
+  workshopState(await said(...entries), root.key)
 /** Hashing is slow on purpose; where no code is typed any hash will do. */
 const person = (sign: string, role?: 'owner' | 'technician'): Entry => ({
   kind: 'person',

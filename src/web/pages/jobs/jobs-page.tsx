@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import { askKeeper } from '../../keep/keep-hand.ts'
-import type { PageProps } from '../../shell/pages.tsx'
+import type { PageProps } from '../../shell/page-props.ts'
 import type { JobRow, Plain } from '../../state/messages.ts'
 import { useCameRows } from '../../state/use-came-rows.ts'
 import { Beside } from '../beside.tsx'

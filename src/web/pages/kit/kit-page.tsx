@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import { startingKit } from '../../../kit/index.ts'
 import { askKeeper } from '../../keep/keep-hand.ts'
-import type { PageProps } from '../../shell/pages.tsx'
+import type { PageProps } from '../../shell/page-props.ts'
 import type { Plain } from '../../state/messages.ts'
 import { firstHand } from '../../state/use-hand.ts'
 import { useWorkshopFiles } from '../../state/use-workshop-files.ts'

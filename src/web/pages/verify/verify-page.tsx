@@ -1,5 +1,5 @@
 import { useEffect, useId, useRef, useState } from 'react'
-import type { PageProps } from '../../shell/pages.tsx'
+import type { PageProps } from '../../shell/page-props.ts'
 import type { VerifyAsk, VerifySays } from '../../state/verify-messages.ts'
 import { Beside } from '../beside.tsx'
 import { ProofAnswers } from './proof-answers.tsx'

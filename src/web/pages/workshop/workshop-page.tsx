@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import { askKeeper } from '../../keep/keep-hand.ts'
 import type { Workshop } from '../../keep/keep-messages.ts'
-import type { PageProps } from '../../shell/pages.tsx'
+import type { PageProps } from '../../shell/page-props.ts'
 import type { Plain } from '../../state/messages.ts'
 import { Beside } from '../beside.tsx'
 import { BeginWorkshop } from './begin-workshop.tsx'
