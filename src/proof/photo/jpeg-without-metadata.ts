@@ -44,7 +44,7 @@ export function jpegWithoutMetadata(bytes: Uint8Array): CleanPhoto {
     }
     const length = marker === soi ? 0 : (bytes[at + 2] ?? 0) * 256 + (bytes[at + 3] ?? 0)
     const end = at + 2 + length
-    if (length < 2 || end > bytes.length) throw cutPhoto(`the part at byte ${at} breaks off`)
+    if (length < 2) throw cutPhoto(`the part at byte ${at} breaks off`)
     const data = bytes.subarray(at + 4, end)
     const whole = bytes.subarray(at, end)
     if (isFrame(marker) && data.length >= 5) {

@@ -191,6 +191,29 @@ describe('CA5 nothing is unpacked further than the limits', () => {
     }))
     expect(codeOf(() => read(forged(sum)))?.code).toBe('too-much')
   })
+  test('one file that is larger than one may be', () => {
+    const large = forged([{ name: 'a', held: new Uint8Array(300_000), method: 0 }])
+    expect(codeOf(() => read(large))?.code).toBe('too-much')
+  })
+  test('a file’s head says what the list says, though all else fits', () => {
+    const other = forged([{ name: 'a', held: text('well'), method: 0 }])
+    other[30] = 'b'.charCodeAt(0)
+    const body = other.subarray(0, -22 - 82)
+    const end = { count: 1, at: 35, size: body.length - 35, digest: hashOf(body) }
+    const whole = Uint8Array.from(Buffer.concat([body, zipEnd(end)]))
+    expect(codeOf(() => read(whole))?.code).toBe('changed')
+    whole[30] = 'a'.charCodeAt(0)
+    expect(
+      read(
+        Uint8Array.from(
+          Buffer.concat([
+            whole.subarray(0, body.length),
+            zipEnd({ ...end, digest: hashOf(whole.subarray(0, body.length)) }),
+          ]),
+        ),
+      ).length,
+    ).toBe(1)
+  })
   test('what unpacks to more than is told stops there', () => {
     const lying = read(
       forged([{ name: 'a', held: bomb, method: 8, size: 1000, crc: crc32(much.subarray(0, 1000)) }]),

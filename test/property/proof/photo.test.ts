@@ -123,6 +123,20 @@ law(
   { runs: 1000 },
 )
 
+/** A part of a PNG with nothing in it. */
+function pngPart(type: string): Uint8Array {
+  const bytes = Buffer.alloc(12)
+  bytes.write(type, 4, 'latin1')
+  bytes.writeUInt32BE(nodeCrc(bytes.subarray(4, 8)), 8)
+  return bytes
+}
+
+test('PH1 a part of a PNG that may be left out is, whatever it is called', () => {
+  const plain = picture('palette')
+  const more = Uint8Array.from(Buffer.concat([plain.subarray(0, 33), pngPart('abCd'), plain.subarray(33)]))
+  expect(withoutMetadata(more)).toMatchObject({ bytes: plain, without: ['other data'] })
+})
+
 describe('PH5 a photo that is not whole is not taken', () => {
   for (const name of pictures)
     test(`${name}, cut anywhere`, () => {
@@ -139,6 +153,13 @@ describe('PH5 a photo that is not whole is not taken', () => {
     })
 })
 
+// A part of a PNG without which nobody can show it, by its name, and that no standard knows.
+refuses('cut-photo', () => {
+  const plain = picture('palette')
+  return withoutMetadata(
+    Uint8Array.from(Buffer.concat([plain.subarray(0, 33), pngPart('ABCD'), plain.subarray(33)])),
+  )
+})
 refuses('no-photo', () => withoutMetadata(new TextEncoder().encode('GIF89a and more')))
 refuses('cut-photo', () => withoutMetadata(picture('baseline').slice(0, 300)))
 refuses('moving-picture', () =>
