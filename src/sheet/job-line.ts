@@ -67,7 +67,8 @@ const order = (on: string | null) => on ?? '9999'
 function standsOf(entries: readonly Entry[], state: JobState, stages: readonly StageState[]): string {
   const held = state.notRoadReady.find(({ entry }) => clearedBy(state, entry) === null)
   if (held) return `Not road-ready: ${held.reason}`
-  const conflicts = state.troubles.filter(({ choice }) => choice !== undefined).length
+  // Two rules may ask about the same two entries.
+  const conflicts = new Set(state.troubles.flatMap(({ choice }) => (choice ? [choice.join()] : []))).size
   if (conflicts > 0)
     return conflicts === 1 ? 'Two values: somebody must decide' : `${conflicts} things to decide`
   const signed = coverageOf(entries).at(-1)
