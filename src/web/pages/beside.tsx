@@ -47,15 +47,15 @@ export function Beside({
       <main className="page-sheet beside" id="sheet" tabIndex={-1}>
         <header className="head head-row">
           <h1>{title}</h1>
+          <details className="beside-choices screen-only">
+            <summary>Look and units</summary>
+            <div className="head-panel">
+              <LookChoice />
+              <UnitsChoice units={page.units} onChoose={page.onUnits} />
+            </div>
+          </details>
         </header>
         {children}
-        <details className="beside-choices screen-only">
-          <summary>Look and units</summary>
-          <div className="head-panel">
-            <LookChoice />
-            <UnitsChoice units={page.units} onChoose={page.onUnits} />
-          </div>
-        </details>
       </main>
       {next}
     </div>

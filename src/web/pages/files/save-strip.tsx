@@ -20,16 +20,19 @@ export function SaveStrip({
   const ready = isLooked && problems.length === 0
   return (
     <section className="save-strip" aria-label={`Keeping the ${what}`}>
-      {problems.length > 0 && (
-        <ul role="status">
-          {problems.slice(0, most).map(({ field, wrong, right }) => (
-            <li key={`${field} ${wrong}`}>
-              <strong>{field}</strong>: {wrong} Right would be {right}.
-            </li>
-          ))}
-          {problems.length > most && <li>and {problems.length - most} more</li>}
-        </ul>
-      )}
+      <div role="status">
+        {problems.length > 0 && (
+          <ul>
+            {problems.slice(0, most).map(({ field, wrong, right }) => (
+              <li key={`${field} ${wrong}`}>
+                <strong>{field}</strong>: {wrong}
+                {/missing/.test(wrong) ? '' : ` Right would be ${right}.`}
+              </li>
+            ))}
+            {problems.length > most && <li>and {problems.length - most} more</li>}
+          </ul>
+        )}
+      </div>
       {trouble && (
         <p role="alert">
           {trouble.sentence} {trouble.remedy}
