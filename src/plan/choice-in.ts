@@ -38,7 +38,8 @@ export function choiceIn(
           .flatMap((part) => assembly.holds[part] ?? [])
           .some((hold) => isStrutSpring(assembly, hold)))
     // A coil’s seats are parted and met on the vehicle, unless it stands in a strut.
-    const benched = inStrut || (both && isForBench(joint) && (fresh !== null || pressed.includes(joint.kind)))
+    const benched =
+      inStrut || (both && isForBench(joint) && (fresh !== null || stage > 4 || pressed.includes(joint.kind)))
     // Undone while one of its parts is on the vehicle it was undone there, whatever was meant to be.
     const onVehicle = !both && !inStrut && stage < 5
     if ((fresh?.bench.has(joint.id) && !onVehicle) || (benched && !fresh?.open.has(joint.id)))

@@ -159,8 +159,9 @@ function walk(
     if (factOf(state, keys.steering) === to || factOf(state, keys.shaft) === 'parted') return
     push(care.steer(to as 'straight', `again ${++turns}`))
   }
-  for (const action of whole) {
+  for (const [at, action] of whole.entries()) {
     if (action.verb === 'steer' || isDone(action, state)) continue
+    if (action.verb === 'hold steering wheel' && !asksToHold(whole.slice(at + 1), state)) continue
     const some = asLeft(assembly, action, state)
     if (!some) continue
     const left = { ...some, needs: some.needs.filter((need) => !isSpared(need, action, from, spares)) }
@@ -182,6 +183,14 @@ function walk(
   steer('straight')
   return { actions, state }
 }
+
+/** Whether something that is still to be done asks for the steering wheel to be held. */
+const asksToHold = (actions: readonly Action[], state: State): boolean =>
+  actions.some(
+    (action) =>
+      !isDone(action, state) &&
+      action.needs.some(({ key, is }) => key === keys.steeringWheel && !is.includes('free')),
+  )
 
 /** What stays done up need not be open for an arm to swing down, nor for a part to come off that comes off without it. */
 const isSpared = (

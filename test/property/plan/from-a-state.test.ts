@@ -80,27 +80,47 @@ describe('from any place of a plan', () => {
 })
 
 describe('another part, from any place of a plan', () => {
-  const { corner, assembly } = vehicles.find(({ name }) => name === 'strut-front')!
-  const goals = wearing(assembly)
-  for (const [nth, goal] of goals.entries()) {
-    if (!long && nth % 8 !== 1) continue
-    const other = goals[(nth + 4) % goals.length]!
-    test(`PL20 ${goal.replace.join()}, then ${other.replace.join()}`, () => {
-      const whole = actionsOf(planOf(assembly, goal, undefined, { effort }))
-      for (const part of long ? [1, 2, 3, 4, 5, 6, 7, 8] : [3, 7]) {
-        const cut = Math.floor(((part + random()) / 9) * whole.length)
-        const before = whole.slice(0, cut)
-        const from = before.reduce(afterAction, {} as State)
-        const rest = actionsOf(planOf(assembly, other, undefined, { effort, from }))
-        const told = `${cut} of ${whole.length}, after ${before.at(-1)?.id}`
-        expect(judgeOrder(assembly, other, rest, { from }).faults, told).toEqual([])
-        // Its part was not asked for when the vehicle was lifted: it is compared late.
-        const broken = checkPlan([corner], other, [...before, ...rest]).filter(({ rule }) => rule !== 'I16')
-        expect(broken, told).toEqual([])
-      }
-    })
+  for (const { name, corner, assembly } of vehicles) {
+    const goals = wearing(assembly).filter(({ replace }) => long || !/beam|sub-frame/.test(replace[0]!))
+    const first = Math.floor(random() * goals.length)
+    for (const [nth, goal] of goals.entries()) {
+      if (!long && nth !== first) continue
+      const [own] = goal.replace as [string]
+      const [beside] = goals[(nth + 4) % goals.length]!.replace as [string]
+      const across = assembly.parts[own.replace('left', 'right')]!.id
+      const others = [[beside], [own, beside], [across]].filter(
+        (replace, i) => i < 2 || replace[0] !== own || long,
+      )
+      test(`PL20 ${name}: ${own}, then another`, () => {
+        const support = supports[nth % 2]!
+        const whole = actionsOf(planOf(assembly, goal, undefined, { effort, support }))
+        const cuts = (long ? [1, 2, 3, 4, 5, 6, 7, 8] : [2, 4, 7]).map((part) =>
+          Math.floor(((part + random()) / 9) * whole.length),
+        )
+        for (const [place, cut] of cuts.entries())
+          for (const replace of long ? others : [others[place % others.length]!]) {
+            const before = whole.slice(0, cut)
+            const from = before.reduce(afterAction, {} as State)
+            const other = { replace }
+            const plan = planOf(assembly, other, undefined, { effort, support, from })
+            const rest = actionsOf(plan)
+            const told = `${cut} of ${whole.length}, after ${before.at(-1)?.id}, then ${replace.join()}`
+            expect(judgeOrder(assembly, other, rest, { from }).faults, told).toEqual([])
+            const broken = checkPlan([corner], other, [...before, ...rest])
+              .filter(({ at }) => at >= cut)
+              .filter((one) => !isTold(one, plan))
+            expect(broken, told).toEqual([])
+          }
+      })
+    }
   }
 })
+
+/** Lost because this part was not asked for when the vehicle was lifted: compared late, at the height of the sheet. */
+const isTold = ({ rule, sentence }: { rule: string; sentence: string }, { troubles }: Plan): boolean =>
+  rule === 'I16' ||
+  (sentence === 'raised to the wrong height: the sheet' &&
+    troubles.some((one) => one.startsWith('The heights were not recorded')))
 
 describe('what a state says', () => {
   test('PL16 from the empty state it is the plan that it is without one', () => {
