@@ -20,6 +20,8 @@ export function movedJob({
   at = '2026-05-04T10:00:00+01:00' as string | undefined,
   /** True: no steer sweep and no strings the second time. */
   onlyCamber = false,
+  /** Ride height of that wheel in the third round, as typed. */
+  height = undefined as string | undefined,
   between = [] as readonly { readonly kind: string; readonly data: object }[],
 } = {}): SheetSources & { readonly corners: { readonly front: typeof front } } {
   const { entries } = demo.job
@@ -46,6 +48,7 @@ export function movedJob({
         },
         ...(between as typeof entries),
         { kind: 'round', data: { number: 3, purpose: 'provisional', settled: true }, ...stamp },
+        ...(height === undefined ? [] : [settled(height)]),
         ...readings,
       ],
     },
@@ -63,3 +66,8 @@ function withCamber(data: Readonly<Record<string, unknown>>, by: number) {
     })),
   }
 }
+
+const settled = (reading: string) => ({
+  kind: 'ride height',
+  data: { wheel: 'front right', when: 'settled', rule: 'rule', readings: [reading] },
+})

@@ -73,8 +73,40 @@ describe('SH60 what is drawn out of a log', () => {
     )
     expect(responsesOf({ ...moved, job: { ...moved.job, entries: unmarked } })).toEqual([])
     expect(responsesOf(demoSources('12'))).toEqual([])
+    // the other eccentric was turned too, from a marked place: nobody can tell which of the two did what
+    const rear = { adjuster: 'lower-rear-eccentric', wheel: 'front right', by: '15°' }
+    const both = movedJob({ between: [{ kind: 'moved', data: rear }] })
+    expect(camberOf(both).moves[0]!.turned).toEqual(['front eccentric', 'rear eccentric'])
+    const half = both.job.entries.filter((entry) => unmarked.includes(entry) || entry.kind !== 'as found')
+    expect(half.length).toBeLessThan(both.job.entries.length)
+    expect(responsesOf({ ...both, job: { ...both.job, entries: half } })).toEqual([])
     // beyond the end of its slot
     expect(responsesOf(movedJob({ turned: 80 }))).toEqual([])
+  })
+  test('SH60 where something that acts on both wheels was moved as well, nothing', () => {
+    const moved = movedJob({
+      between: [{ kind: 'moved', data: { adjuster: 'cross-member', wheel: 'front left', to: '2 mm' } }],
+    })
+    const { front } = moved.corners
+    const shift = {
+      kind: 'sub-frame shift',
+      name: 'cross-member',
+      along: 'y',
+      moves: ['lower-front-pivot', 'lower-rear-pivot'],
+      range: [-0.004, 0.004],
+      step: 0.001,
+      play: 0,
+      seenFrom: 'below',
+    }
+    const adjusters = { ...front.adjusters, 'cross-member': shift } as unknown as typeof front.adjusters
+    const corners = { front: { ...front, adjusters }, rear: null }
+    expect(responsesOf({ ...moved, corners })).toEqual([])
+    expect(responsesOf({ ...movedJob(), corners })).not.toEqual([])
+  })
+  test('SH60 a wheel that stands higher when it is read again is foreseen there', () => {
+    const foreseen = (height?: string) => degrees(camberOf(movedJob({ height })).moves[0]!.foreseen)
+    near(foreseen('439 mm'), foreseen(), { abs: 1e-9 })
+    expect(Math.abs(foreseen('459 mm') - foreseen())).toBeGreaterThan(0.1)
   })
   test('SH60 a vehicle is one whatever the spaces and capitals; a drawing is one whatever its name', () => {
     const one = camberOf(movedJob())
