@@ -198,7 +198,7 @@ test('WE11 the plan fits every size, and what is touched is at least 48 px', asy
       gap: -1,
     })
     expect(
-      near.filter((one) => !/\||^(Findings|Plan|Strip|Refit|Angles):/.test(one)),
+      near.filter((one) => !/\||^(Arrival|Findings|Plan|Strip|Refit|Angles|Handover):/.test(one)),
       name,
     ).toEqual([])
     for (const [look, colorScheme] of [

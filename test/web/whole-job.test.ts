@@ -96,7 +96,7 @@ describe('a whole job', () => {
         .locator('.bolts a', { hasText: /stud of the tie-rod end/i })
         .first()
         .click()
-      await again.getByRole('button', { name: 'Note how it is' }).click()
+      await again.getByRole('button', { name: /note how it is/ }).click()
       await again.getByRole('button', { name: '3', exact: true }).click()
       await again.getByRole('button', { name: 'Note it' }).click()
       await again.getByText('Mark across both parts').waitFor()

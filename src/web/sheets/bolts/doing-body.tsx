@@ -14,7 +14,6 @@ export function DoingBody({
   corner,
   refusal,
   job,
-  onMark,
 }: {
   bolt: SheetBolt
   /** The corner that it belongs to; null where none is drawn. */
@@ -22,7 +21,6 @@ export function DoingBody({
   refusal: Plain | null
   /** Under which the job is kept on this device; null where it is not. */
   job: string | null
-  onMark: () => void
 }) {
   const { doing } = bolt
   return (
@@ -75,7 +73,7 @@ export function DoingBody({
             ))}
           </ul>
         )}
-        <MarksFound bolt={bolt} job={job} onMark={onMark} />
+        <MarksFound bolt={bolt} job={job} />
         {bolt.recorded.length > 0 && (
           <div className="doing-recorded">
             <h2>On record</h2>

@@ -11,6 +11,7 @@ export function DoingHead({
   undone,
   onUndo,
   onHand,
+  onMark,
 }: {
   doing: SheetBolt['doing']
   voice: Voice | null
@@ -21,6 +22,8 @@ export function DoingHead({
   undone: string | null
   onUndo: () => void
   onHand: () => void
+  /** Notes how the joint is found. */
+  onMark: () => void
 }) {
   return (
     <header className="doing-head">
@@ -35,6 +38,9 @@ export function DoingHead({
               Undo<span className="doing-undone">: {undone}</span>
             </button>
           )}
+          <button type="button" onClick={onMark}>
+            Mark<span className="unseen">: note how it is</span>
+          </button>
           {voice && (
             <button
               type="button"

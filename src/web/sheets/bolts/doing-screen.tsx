@@ -129,13 +129,13 @@ export function DoingScreen({
         undone={undone}
         onUndo={job.undo}
         onHand={() => setAsked({ what: 'work' })}
+        onMark={() => setAsked({ what: 'mark' })}
       />
       <DoingBody
         bolt={bolt}
         corner={job.sheet?.corners.find((drawn) => wheelOf(drawn) === wheel) ?? null}
         refusal={refusal}
         job={job.row?.kept ? job.row.id : null}
-        onMark={() => setAsked({ what: 'mark' })}
       />
       <DoingBar
         ready={ready}

@@ -6,23 +6,11 @@ import './marks.css'
 import { upper } from './upper.ts'
 
 /** How the joint was found: shown where it is taken apart and, at the same place, where it goes back. */
-export function MarksFound({
-  bolt,
-  job,
-  onMark,
-}: {
-  bolt: SheetBolt
-  job: string | null
-  onMark: () => void
-}) {
+export function MarksFound({ bolt, job }: { bolt: SheetBolt; job: string | null }) {
+  if (bolt.marks.length === 0 && bolt.state !== 'closed') return null
   return (
     <section className="marks" aria-label="As found">
-      <div className="marks-head">
-        <h2>As found</h2>
-        <button type="button" onClick={onMark}>
-          Note how it is
-        </button>
-      </div>
+      <h2>As found</h2>
       {bolt.marks.length === 0 && bolt.state === 'closed' && (
         <p>Nothing is noted yet. Once it is undone, nobody can look.</p>
       )}
