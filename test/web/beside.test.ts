@@ -72,6 +72,7 @@ for (const [look, how] of looks)
       [['kit'], '.kit-row'],
       [['workshop'], '.workshop-facts'],
       [['verify'], 'h1'],
+      [['vehicles', job], '.layouts'],
       [['values', job, 'angles'], '.file-row'],
     ]
     for (const [place, shows] of places) {

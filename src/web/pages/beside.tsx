@@ -8,6 +8,7 @@ import './beside.css'
 const places = [
   ['jobs', 'Jobs'],
   ['new', 'New job'],
+  ['vehicles', 'Vehicles'],
   ['kit', 'Kit'],
   ['workshop', 'Workshop'],
   ['verify', 'Check a proof'],

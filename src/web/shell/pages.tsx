@@ -11,6 +11,9 @@ const pages: Readonly<Record<string, Page>> = {
   kit: later(async () => ({ default: (await import('../pages/kit/kit-page.tsx')).KitPage })),
   values: later(async () => ({ default: (await import('../pages/values/values-page.tsx')).ValuesPage })),
   verify: later(async () => ({ default: (await import('../pages/verify/verify-page.tsx')).VerifyPage })),
+  vehicles: later(async () => ({
+    default: (await import('../pages/vehicles/vehicles-page.tsx')).VehiclesPage,
+  })),
   workshop: later(async () => ({
     default: (await import('../pages/workshop/workshop-page.tsx')).WorkshopPage,
   })),

@@ -80,6 +80,11 @@ export function SheetHead({
                   Values of this vehicle
                 </button>
               )}
+              {job.row?.kept && (
+                <button type="button" onClick={() => onOpen('vehicles', id)}>
+                  Its corner models
+                </button>
+              )}
               <button type="button" onClick={() => window.print()}>
                 Print
               </button>
