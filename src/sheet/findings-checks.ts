@@ -56,5 +56,28 @@ function checkWords({ check, at, minutes }: NextCheck, cornerOf: CornerOf): Omit
     where: [wheel, name.replaceAll('-', ' ')].filter(Boolean).join(', '),
     hold: holdFor(check, corner),
     minutes,
+    notes: notesOf(check, wheel, what, corner),
   }
+}
+
+/** What hands and eyes can find, by the check: the words of the log. @source common practice, no source */
+const finds: Readonly<Record<string, readonly string[]>> = {
+  'rock at 12 and 6': ['nothing', 'play', 'play that the brake takes away'],
+  'rock at 3 and 9': ['nothing', 'play'],
+  'spin the bearing': ['nothing', 'rough', 'noise'],
+  'lever at the bush': ['nothing', 'play', 'torn', 'cracked'],
+  'looked at': ['nothing', 'bent', 'cracked', 'torn', 'leaking', 'heated or welded', 'corroded through'],
+}
+
+function notesOf(
+  check: string,
+  wheel: string,
+  what: string | undefined,
+  corner: Corner | null,
+): FindingsCheck['notes'] {
+  const found = Object.hasOwn(finds, check) ? finds[check] : undefined
+  if (!found || !/^(front|rear) (left|right)$/.test(wheel)) return null
+  const at: Record<string, string> =
+    what === undefined ? {} : corner?.joints[what] ? { joint: what } : { part: what }
+  return { finds: found, data: { check, wheel, ...at } }
 }

@@ -13,6 +13,11 @@ export interface FindingsCheck {
   readonly minutes: number
   /** What it would tell apart, in words; empty when that is everything. */
   readonly tells: string
+  /** What can be found, and what the log gets with it, but for `found` and `hand`; null for a gauge’s reading. */
+  readonly notes: {
+    readonly finds: readonly string[]
+    readonly data: Readonly<Record<string, string>>
+  } | null
 }
 
 /** One thing that may be wrong, as people say it. @source definition */

@@ -1,9 +1,19 @@
 import type { FindingsCheck } from '../../../sheet/index.ts'
 import { glued } from '../../drawing/glued.ts'
 import { useRead } from '../../state/use-read.ts'
+import { upper } from '../bolts/upper.ts'
 
 /** What to check next, each with a box, how the vehicle is held for it, and its minutes. */
-export function FindingsChecks({ checks, id }: { checks: readonly FindingsCheck[]; id: string }) {
+export function FindingsChecks({
+  checks,
+  id,
+  onFound,
+}: {
+  checks: readonly FindingsCheck[]
+  id: string
+  /** Notes what was found; null where nothing can be noted. */
+  onFound: (check: FindingsCheck, found: string) => void
+}) {
   if (checks.length === 0) return null
   return (
     <section className="findings-checks" aria-label="Check next">
@@ -11,16 +21,24 @@ export function FindingsChecks({ checks, id }: { checks: readonly FindingsCheck[
       <p className="findings-note">The most telling for its minutes first.</p>
       <ol>
         {checks.map((check) => (
-          <Check key={check.id} check={check} place={`${id} findings check ${check.id}`} />
+          <Check key={check.id} check={check} place={`${id} findings check ${check.id}`} onFound={onFound} />
         ))}
       </ol>
     </section>
   )
 }
 
-function Check({ check, place }: { check: FindingsCheck; place: string }) {
+function Check({
+  check,
+  place,
+  onFound,
+}: {
+  check: FindingsCheck
+  place: string
+  onFound: (check: FindingsCheck, found: string) => void
+}) {
   const [done, setDone] = useRead(place, [check.id])
-  const { what, where, hold, minutes, tells } = check
+  const { what, where, hold, minutes, tells, notes } = check
   return (
     <li className="check">
       <button type="button" className="bare" aria-pressed={done} onClick={() => setDone(!done)}>
@@ -33,6 +51,16 @@ function Check({ check, place }: { check: FindingsCheck; place: string }) {
       </button>
       <p className="check-hold">{glued(hold)}</p>
       {tells && <p className="check-tells">{glued(tells)}</p>}
+      {notes && done && (
+        <fieldset className="check-found screen-only">
+          <legend>Found</legend>
+          {notes.finds.map((found) => (
+            <button key={found} type="button" onClick={() => onFound(check, found)}>
+              {upper(found)}
+            </button>
+          ))}
+        </fieldset>
+      )}
     </li>
   )
 }

@@ -1,9 +1,11 @@
 import { type ReactNode, useState } from 'react'
+import type { FindingsCheck } from '../../../sheet/index.ts'
 import { glued } from '../../drawing/glued.ts'
 import { useMatch } from '../../drawing/use-match.ts'
 import { usePrinting } from '../../drawing/use-printing.ts'
 import type { Units } from '../../state/messages.ts'
 import { useFindings } from '../../state/use-findings.ts'
+import { firstHand } from '../../state/use-hand.ts'
 import type { OpenJob } from '../../state/use-job.ts'
 import { Cautions } from '../angles/cautions.tsx'
 import { Troubles } from '../angles/troubles.tsx'
@@ -35,6 +37,13 @@ export function FindingsStage({
   const trouble = job.trouble ?? findings.trouble
   const all = sheet?.groups.flatMap(({ suspects }) => suspects) ?? []
   const shown = all.find((one) => one.id === open) ?? all.find(({ ghost }) => ghost !== null) ?? null
+  const found = ({ what, where, notes }: FindingsCheck, one: string) => {
+    if (!notes) return
+    const hand = firstHand()
+    job.note(`${what}, ${where}: ${one}`, [
+      { kind: 'hand check', data: { ...notes.data, found: [one], ...(hand ? { hand } : {}) } },
+    ])
+  }
   return (
     <>
       <main className="page-sheet" id="sheet" tabIndex={-1}>
@@ -88,7 +97,7 @@ export function FindingsStage({
                   ))}
                 </ol>
                 {sheet.others && <p className="findings-others">{glued(sheet.others)}</p>}
-                <FindingsChecks checks={sheet.checks} id={id} />
+                <FindingsChecks checks={sheet.checks} id={id} onFound={found} />
               </div>
               <aside className="findings-beside" aria-label="Drawing, parts and wear">
                 {shown && wide && !printing && <FindingDrawn corners={sheet.corners} suspect={shown} />}
