@@ -164,7 +164,10 @@ function walk(
     if (action.verb === 'hold steering wheel' && !asksToHold(whole.slice(at + 1), state)) continue
     const some = asLeft(assembly, action, state)
     if (!some) continue
-    const left = { ...some, needs: some.needs.filter((need) => !isSpared(need, action, from, spares)) }
+    const left = {
+      ...some,
+      needs: some.needs.filter((need) => !isSpared(assembly, need, action, from, spares)),
+    }
     const turned = left.needs.find(({ key }) => key === keys.steering)
     const others = unmetNeeds({ needs: left.needs.filter((need) => need !== turned) }, state).filter(
       ({ custom }) => !custom,
@@ -193,19 +196,21 @@ const asksToHold = (actions: readonly Action[], state: State): boolean =>
   )
 
 /** What stays done up need not be open for an arm to swing down, nor for a part to come off that comes off without it. */
-const isSpared = (
+function isSpared(
+  { joints }: Assembly,
   { key, is, rule }: Need,
-  { verb, part }: Action,
+  { verb, part = '' }: Action,
   from: State,
   { stays, wanted }: Pick<Required<RestTo>, 'stays' | 'wanted'>,
-): boolean =>
-  (verb === 'let down with the jack' ||
-    ((verb === 'take off' || verb === 'hang') && wanted.has(part ?? ''))) &&
-  key.startsWith('joint ') &&
-  is.includes('open') &&
-  !rule &&
-  stays(key.slice('joint '.length)) &&
-  jointStageOf(factOf(from, key)) > 3
+): boolean {
+  if (!key.startsWith('joint ') || !is.includes('open') || rule || jointStageOf(factOf(from, key)) < 4)
+    return false
+  const id = key.slice('joint '.length)
+  if (!stays(id)) return false
+  if (verb === 'let down with the jack') return true
+  // What comes off with the part as one piece comes off only free of all else.
+  return (verb === 'take off' || verb === 'hang') && wanted.has(part) && joints[id]!.joins.includes(part)
+}
 
 /** The joints that must come open, and new parts off, for what is lacking, and for what could not be done that would bring it about. */
 function toReopen(assembly: Assembly, { lacks, skipped }: Stuck, state: State): readonly string[] {

@@ -113,10 +113,22 @@ export function setBeforeEnergy({ vehicle, before, after, action }: Moment): Fou
 export function linkBeforeArm({ vehicle, before, action }: Moment): Found {
   if (action.verb !== 'let down with the jack' && action.verb !== 'raise the arm') return []
   const store = storeOf(vehicle, action)
-  if (!store) return []
+  if (!store || isBarFree(vehicle, before, store)) return []
   return vehicle.axles.includes(store.axle)
     ? linked(vehicle, before, store.arm, whereOf(store)).map((id) => `${id} still ties the arm to the bar`)
     : []
+}
+
+/** Off its link on the other side a bar turns freely in its bushes, whatever this arm does. */
+const isBarFree = (vehicle: Vehicle, state: State, { axle, side }: { axle: string; side: string | null }) => {
+  const across = [...vehicle.parts.values()].filter(
+    (part) => part.kind === 'drop link' && part.axle === axle && part.side !== side,
+  )
+  return (
+    side !== null &&
+    across.length > 0 &&
+    across.every(({ id }) => vehicle.tiesOf(id).some((tie) => state.ties[tie.id]!.is === 'open'))
+  )
 }
 
 /** The anti-roll links of a corner that tie an arm that moves to the bar. */
