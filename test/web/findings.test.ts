@@ -64,19 +64,24 @@ test('WE47 each check says how the vehicle is held, its box is kept for the sitt
   expect(await check.locator('.check-hold').textContent()).toMatch(/stands/i)
   expect(await check.locator('.check-minutes').textContent()).toMatch(/^\d+ min$/)
   const box = check.getByRole('button').first()
-  const asked = await box.textContent()
   await box.click()
   expect(await box.getAttribute('aria-pressed')).toBe('true')
-  await check.getByRole('button', { name: 'Nothing' }).click()
-  await expect
-    .poll(() => page.locator('.checks, .findings-checks').first().textContent(), patient)
-    .not.toContain(asked)
-  await page.getByRole('button', { name: /^Undo/ }).click()
-  await expect.poll(() => page.locator('.findings-checks').first().textContent(), patient).toContain(asked)
   const said = await page.locator('.findings-said').textContent()
   await page.getByRole('button', { name: 'Round 2, provisional' }).click()
   await expect.poll(() => page.locator('.findings-said').textContent(), patient).not.toBe(said)
   expect(await page.locator('.findings-said').textContent()).toContain('That clears no part')
+  await context.close()
+})
+
+test('WE47 what was found is noted at its check and takes it off the list, until it is undone', async () => {
+  const { page, context } = await openFindings({ viewport: desktop }, van)
+  const asked = (await page.locator('.check > button').first().textContent())!
+  const check = page.locator('.check', { hasText: asked })
+  await check.getByRole('button').first().click()
+  await check.getByRole('button', { name: 'Nothing' }).click()
+  await expect.poll(() => check.count(), patient).toBe(0)
+  await page.getByRole('button', { name: /^Undo/ }).click()
+  await expect.poll(() => check.count(), patient).toBe(1)
   await context.close()
 })
 
