@@ -31,9 +31,15 @@ export async function ownBrowser(profile: string): Promise<OwnBrowser> {
     browser,
     kill,
     page: async (address) => {
-      const page = await browser.contexts()[0]!.newPage()
-      await page.goto(address)
-      return page
+      // A page that gets a process which is just being killed crashes at once: then another one is opened.
+      for (let left = 10; ; left--)
+        try {
+          const page = await browser.contexts()[0]!.newPage()
+          await page.goto(address)
+          return page
+        } catch (error) {
+          if (left === 0 || !/crashed|closed/i.test(String(error))) throw error
+        }
     },
     killPages: async () => {
       const cdp = await browser.newBrowserCDPSession()
