@@ -1,3 +1,4 @@
+import { askedOnce } from './asked-once.ts'
 import type { Assembly, StandIn } from './assembly.ts'
 import type { Choice } from './choice.ts'
 import { hasPin } from './has-pin.ts'
@@ -33,23 +34,13 @@ export function choiceMinutes(
   const joints = Object.values(assembly.joints)
   const vehicle = new Map(joints.map(({ id }) => [id, jointMinutes(assembly, id, false)]))
   const bench = new Map(joints.map(({ id }) => [id, jointMinutes(assembly, id, true)]))
-  const once = new Map(assembly.axles.map((axle) => [axle, onceMinutes()]))
   const handling = meanMinutes(usualMinutes['take off']) + meanMinutes(usualMinutes.fit)
   const raising = meanMinutes(usualMinutes['raise to ride height']) + meanMinutes(usualMinutes['jack away'])
   return (choice) => {
     let sum = choice.off.size * handling + choice.raised.size * raising
-    const asked = new Set<string>()
-    for (const id of choice.open) {
-      sum += vehicle.get(id)!
-      const joint = assembly.joints[id]!
-      if (joint.final === 'at ride height' && joint.place === 'under') asked.add(`${joint.axle} ramps`)
-      if (joint.locates || joint.adjusts) asked.add(`${joint.axle} angles`)
-      if (joint.adjusts) asked.add(`${joint.axle} adjusters`)
-    }
+    for (const id of choice.open) sum += vehicle.get(id)!
+    for (const once of askedOnce.by(assembly, choice.open)) sum += askedOnce.minutes(once)
     for (const id of choice.bench) sum += bench.get(id)!
-    for (const [axle, minutes] of once)
-      for (const what of ['ramps', 'angles', 'adjusters'] as const)
-        if (asked.has(`${axle} ${what}`)) sum += minutes[what]
     for (const [hold, standIn] of Object.entries(choice.standIns)) {
       for (const minutes of standInMinutes[standIn]) sum += meanMinutes(minutes)
       if (choice.letDown.has(hold)) for (const minutes of letDownMinutes(standIn)) sum += meanMinutes(minutes)
@@ -58,13 +49,6 @@ export function choiceMinutes(
     return sum
   }
 }
-
-/** What an axle costs once, however many joints ask for it: angles read and set, the ramps for its bush bolts. */
-const onceMinutes = () => ({
-  ramps: meanMinutes(usualMinutes['drive onto ramps']) + meanMinutes(usualMinutes['drive off ramps']),
-  angles: 2 * meanMinutes(usualMinutes['read angles']) + meanMinutes(usualMinutes['set toe']),
-  adjusters: meanMinutes(usualMinutes['set camber and caster']),
-})
 
 function letDownMinutes(standIn: StandIn): readonly ThreePoint[] {
   if (standIn === 'jack under the arm')

@@ -70,8 +70,9 @@ const carriers: readonly PartNode['kind'][] = [
 /** Whether a part goes with the wheel: the knuckle and what sits on it, else what carries the hub. */
 function isCarrier(assembly: Assembly, beside: PartNode, kind: PartNode['kind']): boolean {
   if (carriers.includes(kind)) return true
+  if (kind !== 'arm' && kind !== 'axle beam') return false
   const hasKnuckle = Object.values(assembly.parts).some(
     (part) => part.kind === 'knuckle' && part.axle === beside.axle,
   )
-  return !hasKnuckle && (kind === 'arm' || kind === 'axle beam')
+  return !hasKnuckle
 }

@@ -8,9 +8,10 @@ import { isStrutSpring } from './is-strut-spring.ts'
 import { isUndone } from './is-undone.ts'
 import { jointsOf } from './joints-of.ts'
 import { nodeNamed } from './node-named.ts'
+import { opensBefore } from './opens-before.ts'
 import { pieceOf } from './piece-of.ts'
-import { rideNeed } from './ride-need.ts'
-import { sawNeed } from './saw-need.ts'
+import { rideNeeds } from './ride-need.ts'
+import { sawNeeds } from './saw-need.ts'
 import { seatsInStrut } from './seats-in-strut.ts'
 import type { WholeGoal } from './whole-goal.ts'
 
@@ -37,52 +38,58 @@ const detachable: readonly PartNode['kind'][] = [
 const largestPiece = 4
 
 /**
- * The first thing that a choice still lacks, as alternatives of which one must be added; null when nothing is
- * lacking: every part of the goal comes off, every joint is reached, stored energy is held, hoses and leads are free.
+ * What a choice still lacks, one after another, each as alternatives of which one must be added; an empty list is a
+ * dead end. Nothing is lacking when every part of the goal comes off, every joint is reached, stored energy is held,
+ * hoses and leads are free. What comes first is to be supplied first.
  *
  * @source own derivation: docs/methods/plan.md
  */
+export function* needsOf(assembly: Assembly, goal: WholeGoal, choice: Choice): Needs {
+  yield* goalNeeds(assembly, goal, choice)
+  yield* accessNeeds(assembly, choice)
+  yield* sawNeeds(assembly, goal.cut, choice)
+  yield* holdNeeds(assembly, choice)
+  yield* partNeeds(assembly, goal, choice)
+  yield* looseNeeds(assembly, choice)
+  yield* swingNeeds(assembly, choice)
+  yield* wheelNeeds(assembly, choice)
+  yield* reachNeeds(assembly, choice)
+  yield* rideNeeds(assembly, choice)
+}
+
+/** The first thing that a choice still lacks; null when it is complete. @source definition */
 export function nextNeed(assembly: Assembly, goal: WholeGoal, choice: Choice): readonly Addition[] | null {
-  return (
-    goalNeed(assembly, goal, choice) ??
-    accessNeed(assembly, choice) ??
-    sawNeed(assembly, goal.cut, choice) ??
-    holdNeed(assembly, choice) ??
-    partNeed(assembly, goal, choice) ??
-    looseNeed(assembly, choice) ??
-    swingNeed(assembly, choice) ??
-    wheelNeed(assembly, choice) ??
-    reachNeed(assembly, choice) ??
-    rideNeed(assembly, choice)
-  )
+  for (const need of needsOf(assembly, goal, choice)) return need
+  return null
 }
 
-function goalNeed(assembly: Assembly, goal: WholeGoal, choice: Choice): readonly Addition[] | null {
-  const { joints } = assembly
-  const part = goal.replace.find((id) => !choice.off.has(id))
-  if (part) return [{ off: [part], why: 'it is replaced' }]
-  const mended = goal.off.find((id) => !choice.off.has(id))
-  if (mended) return [{ off: [mended], why: 'it is mended off the vehicle' }]
-  const id = (goal.open ?? []).find((one) => !isUndone(choice, one))
-  if (id === undefined) return null
-  const joint = joints[id]!
-  const why = `the ${joint.called} ${agrees(joint.called, 'is', 'are')} to be opened`
-  // What captures a spring in its strut is undone on the bench, in the compressor; there it leaves its seats.
-  if (isCapturing(assembly, joint)) return [{ bench: [id], off: joint.joins, why }]
-  const seats = seatsInStrut(assembly, joint)
-  return seats.length > 0 ? [{ bench: seats, off: joint.joins, why }] : [{ open: [id], why }]
+type Needs = Generator<readonly Addition[], void>
+
+function* goalNeeds(assembly: Assembly, goal: WholeGoal, choice: Choice): Needs {
+  for (const part of goal.replace) if (!choice.off.has(part)) yield [{ off: [part], why: 'it is replaced' }]
+  for (const part of goal.off)
+    if (!choice.off.has(part)) yield [{ off: [part], why: 'it is mended off the vehicle' }]
+  for (const id of goal.open ?? []) {
+    if (isUndone(choice, id)) continue
+    const joint = assembly.joints[id]!
+    const why = `the ${joint.called} ${agrees(joint.called, 'is', 'are')} to be opened`
+    const seats = seatsInStrut(assembly, joint)
+    // What captures a spring in its strut is undone on the bench, in the compressor; there it leaves its seats.
+    if (isCapturing(assembly, joint)) yield [{ bench: [id], off: joint.joins, why }]
+    else yield seats.length > 0 ? [{ bench: seats, off: joint.joins, why }] : [{ open: [id], why }]
+  }
 }
 
-function accessNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {
+function* accessNeeds(assembly: Assembly, choice: Choice): Needs {
   for (const id of [...choice.open, ...choice.bench]) {
     const joint = assembly.joints[id]!
     for (const access of joint.file.access ?? []) {
       const why = access.why ?? `it is in the way of the ${joint.called}`
       if (access.partOff) {
         const part = nodeNamed(assembly.parts, joint, access.partOff)
-        if (part && !choice.off.has(part.id)) return [{ off: [part.id], why }]
-        if (part && pieceOf(assembly, choice, part.id).some((one) => joint.joins.includes(one)))
-          return [{ open: stillClosed(assembly, choice, part.id), why }]
+        if (part && !choice.off.has(part.id)) yield [{ off: [part.id], why }]
+        else if (part && opensBefore(assembly, choice, joint, pieceOf(assembly, choice, part.id)))
+          yield [{ open: stillClosed(assembly, choice, part.id), why }]
       }
       if (access.jointOpen) {
         const other = nodeNamed(assembly.joints, joint, access.jointOpen)
@@ -91,13 +98,12 @@ function accessNeed(assembly: Assembly, choice: Choice): readonly Addition[] | n
           const bench =
             choice.bench.has(id) &&
             (isCapturing(assembly, other) || other.joins.every((part) => choice.off.has(part)))
-          if (!bench) return isCapturing(assembly, other) ? [] : [{ open: [other.id], why }]
-          if (!choice.bench.has(other.id)) return [{ bench: [other.id], why }]
+          if (!bench) yield isCapturing(assembly, other) ? [] : [{ open: [other.id], why }]
+          else if (!choice.bench.has(other.id)) yield [{ bench: [other.id], why }]
         }
       }
     }
   }
-  return null
 }
 
 /** The joints of a part that would keep it on its piece. */
@@ -108,44 +114,43 @@ const stillClosed = (assembly: Assembly, choice: Choice, part: string): readonly
     .map(({ id }) => id)
 
 /** Every joint that helps to keep stored energy in needs something to stand in for it. */
-function holdNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {
+function* holdNeeds(assembly: Assembly, choice: Choice): Needs {
   for (const hold of Object.values(assembly.holds)) {
     const standIn = choice.standIns[hold.id]
     const why = `something must hold the ${hold.called} meanwhile`
     const out = choice.off.has(hold.id) && jointsOf(assembly, hold.id).some(({ id }) => isUndone(choice, id))
     if (!standIn) {
-      if (!out && !hold.joints.some((joint) => isUndone(choice, joint))) continue
-      return hold.standIns.map((kind) => ({ standIn: [hold.id, kind], why }))
+      if (out || hold.joints.some((joint) => isUndone(choice, joint)))
+        yield hold.standIns.map((kind) => ({ standIn: [hold.id, kind], why }))
+      continue
     }
     // A bar that comes apart, or whose arm comes off its pivots, has no twist left: only its anchor sees to that.
     if (hold.stores === 'torsion bar' && standIn !== 'torsion bar unwound')
       if (out || [...hold.jackPath, ...anchorsOf(assembly, hold.id)].some((joint) => isUndone(choice, joint)))
-        return []
+        yield []
     if (choice.letDown.has(hold.id)) continue
-    if (out) return [{ letDown: hold.id, why: 'it comes out slack' }]
-    if (standIn === 'jack under the arm' && hold.jackPath.some((joint) => choice.open.has(joint)))
-      return [{ letDown: hold.id, why: 'the jack stands on the joints that are to be opened' }]
-    if (standIn === 'torsion bar unwound' || standIn === 'axle on stands' || standIn === 'air let out')
-      return [{ letDown: hold.id, why }]
+    if (out) yield [{ letDown: hold.id, why: 'it comes out slack' }]
+    else if (standIn === 'jack under the arm' && hold.jackPath.some((joint) => choice.open.has(joint)))
+      yield [{ letDown: hold.id, why: 'the jack stands on the joints that are to be opened' }]
+    else if (standIn === 'torsion bar unwound' || standIn === 'axle on stands' || standIn === 'air let out')
+      yield [{ letDown: hold.id, why }]
   }
-  return null
 }
 
 const anchorsOf = (assembly: Assembly, bar: string): readonly string[] =>
   jointsOf(assembly, bar).flatMap(({ id, kind }) => (kind === 'anchor bolt' ? [id] : []))
 
 /** A part that comes off: each joint to what stays is open, or the neighbour comes with it. */
-function partNeed(assembly: Assembly, goal: WholeGoal, choice: Choice): readonly Addition[] | null {
+function* partNeeds(assembly: Assembly, goal: WholeGoal, choice: Choice): Needs {
   for (const id of choice.off) {
     const part = assembly.parts[id]!
     for (const joint of jointsOf(assembly, id)) {
       if (isUndone(choice, joint.id)) continue
       const other = assembly.parts[joint.joins.find((one) => one !== id)!]!
       const alternatives = partingOf(assembly, goal, choice, { part, joint, other })
-      if (alternatives.length > 0) return alternatives
+      if (alternatives.length > 0) yield alternatives
     }
   }
-  return null
 }
 
 function partingOf(
@@ -190,13 +195,13 @@ const isCapturing = (assembly: Assembly, joint: JointNode) =>
   Object.values(assembly.holds).some(({ joints }) => joints.includes(joint.id))
 
 /** A part that nothing holds any more has come off too. */
-function looseNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {
+function* looseNeeds(assembly: Assembly, choice: Choice): Needs {
   for (const part of Object.values(assembly.parts)) {
     if (choice.off.has(part.id) || fixed.includes(part.kind) || flexible.includes(part.kind)) continue
     const hold = assembly.holds[part.id]
     if (hold?.loose && !isStrutSpring(assembly, hold))
       if (jointsOf(assembly, part.id).some(({ id, kind }) => kind === 'seat' && choice.open.has(id)))
-        return [{ off: [part.id], why: 'one of its ends stands on nothing any more' }]
+        yield [{ off: [part.id], why: 'one of its ends stands on nothing any more' }]
     const joints = jointsOf(assembly, part.id).filter(
       (joint) =>
         joint.kind !== 'seat' &&
@@ -206,13 +211,12 @@ function looseNeed(assembly: Assembly, choice: Choice): readonly Addition[] | nu
     const holds = joints.filter(
       ({ id, joins }) => !isUndone(choice, id) && !choice.off.has(joins.find((one) => one !== part.id)!),
     )
-    if (holds.length === 0) return [{ off: [part.id], why: 'nothing holds it any more' }]
+    if (holds.length === 0) yield [{ off: [part.id], why: 'nothing holds it any more' }]
   }
-  return null
 }
 
 /** A spring that is let down under its arm: the arm must be able to swing, its link off, and the spring comes out. */
-function swingNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {
+function* swingNeeds(assembly: Assembly, choice: Choice): Needs {
   for (const id of choice.letDown) {
     const hold = assembly.holds[id]!
     const standIn = choice.standIns[id]
@@ -227,17 +231,16 @@ function swingNeed(assembly: Assembly, choice: Choice): readonly Addition[] | nu
         partings.some((joints) => joints.every((joint) => isUndone(choice, joint)))
       )
         continue
-      return partings.map((joints) => ({
+      yield partings.map((joints) => ({
         open: joints.filter((joint) => !isUndone(choice, joint)),
         why: `the arm must swing to let the ${hold.called} out`,
       }))
     }
     const link = dropLinkJoints(assembly, hold)
     if (link.length > 0 && !link.some((joint) => isUndone(choice, joint)))
-      return link.map((joint) => ({ open: [joint], why: 'the anti-roll bar would hold the arm' }))
-    if (hold.loose && !choice.off.has(id)) return [{ off: [id], why: 'it is loose once its arm is down' }]
+      yield link.map((joint) => ({ open: [joint], why: 'the anti-roll bar would hold the arm' }))
+    if (hold.loose && !choice.off.has(id)) yield [{ off: [id], why: 'it is loose once its arm is down' }]
   }
-  return null
 }
 
 /** The joints of a set, by the two parts they hold together: both bolts of a pivot pair part an arm, one does not. */
@@ -251,24 +254,24 @@ function partingsOf({ joints }: Assembly, set: readonly string[]): readonly (rea
 }
 
 /** A wheel that hangs on a knuckle which nothing locates any more is a weight that falls. */
-function wheelNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {
+function* wheelNeeds(assembly: Assembly, choice: Choice): Needs {
   for (const id of choice.open) {
     const joint = assembly.joints[id]!
     if (!joint.locates) continue
-    const wheel = Object.values(assembly.parts).find(
+    const wheels = Object.values(assembly.parts).filter(
       (part) =>
         part.kind === 'wheel' &&
         part.axle === joint.axle &&
         (joint.side === null || part.side === joint.side) &&
         !choice.off.has(part.id),
     )
-    if (wheel) return [{ off: [wheel.id], why: `its weight would hang on what the ${joint.called} lets go` }]
+    for (const wheel of wheels)
+      yield [{ off: [wheel.id], why: `its weight would hang on what the ${joint.called} lets go` }]
   }
-  return null
 }
 
 /** Hoses and leads are free before the knuckle moves further than they reach. */
-function reachNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {
+function* reachNeeds(assembly: Assembly, choice: Choice): Needs {
   const moving = [...choice.open]
     .map((id) => assembly.joints[id]!)
     .filter((joint) => joint.locates)
@@ -282,10 +285,9 @@ function reachNeed(assembly: Assembly, choice: Choice): readonly Addition[] | nu
       if (freedBy.some((set) => set.every((joint) => isUndone(choice, joint)))) continue
       const reach =
         'reach' in part.file && part.file.reach ? ` (${Math.round(part.file.reach * 1000)} mm)` : ''
-      return freedBy.map((set) => ({
+      yield freedBy.map((set) => ({
         open: set.filter((joint) => !isUndone(choice, joint)),
         why: `the knuckle moves further than the ${part.called} reaches${reach}`,
       }))
     }
-  return null
 }

@@ -13,7 +13,7 @@ import { whereOf } from './where-of.ts'
  *
  * @source own derivation: docs/methods/plan.md
  */
-export function rideNeed(assembly: Assembly, choice: Choice): readonly Addition[] | null {
+export function* rideNeeds(assembly: Assembly, choice: Choice): Generator<readonly Addition[], void> {
   for (const id of choice.open) {
     const joint = assembly.joints[id]!
     if (joint.final !== 'at ride height' || joint.adjusts || joint.side === null) continue
@@ -23,7 +23,7 @@ export function rideNeed(assembly: Assembly, choice: Choice): readonly Addition[
     if (!wheelOff) continue
     const where = whereOf(joint)
     if (!choice.raised.has(where))
-      return [
+      yield [
         {
           raised: where,
           why: `the ${joint.called} ${agrees(joint.called, 'is', 'are')} final at ride height and not reached with the wheel on`,
@@ -34,7 +34,6 @@ export function rideNeed(assembly: Assembly, choice: Choice): readonly Addition[
     const [axle, side] = where.split(' ') as [string, 'left' | 'right']
     const link = dropLinkJoints(assembly, { axle, side })
     if (link.length > 0 && !link.some((joint) => isUndone(choice, joint)))
-      return link.map((joint) => ({ open: [joint], why: 'the anti-roll bar would lift the other side' }))
+      yield link.map((joint) => ({ open: [joint], why: 'the anti-roll bar would lift the other side' }))
   }
-  return null
 }

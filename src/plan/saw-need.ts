@@ -9,21 +9,20 @@ import { springsBeside } from './springs-beside.ts'
  * @param cut joints that are sawn through
  * @source common practice, no source
  */
-export function sawNeed(
+export function* sawNeeds(
   assembly: Assembly,
   cut: readonly string[],
   choice: Choice,
-): readonly Addition[] | null {
+): Generator<readonly Addition[], void> {
   for (const id of cut) {
     const joint = assembly.joints[id]!
     if (choice.bench.has(id)) continue
     for (const { hold, letDownBy } of springsBeside(assembly, joint)) {
       const standIn = choice.standIns[hold.id]
       const why = `the saw comes near it at the ${joint.called}`
-      if (!standIn) return letDownBy.map((kind) => ({ standIn: [hold.id, kind], why }))
-      if (!letDownBy.includes(standIn)) return []
-      if (!choice.letDown.has(hold.id)) return [{ letDown: hold.id, why }]
+      if (!standIn) yield letDownBy.map((kind) => ({ standIn: [hold.id, kind], why }))
+      else if (!letDownBy.includes(standIn)) yield []
+      else if (!choice.letDown.has(hold.id)) yield [{ letDown: hold.id, why }]
     }
   }
-  return null
 }

@@ -1,8 +1,19 @@
 import { describe, expect, test } from 'vitest'
 import { choiceMinutes } from '../../../src/plan/choice-minutes.ts'
-import { type Assembly, type Choice, type Goal, neededActions, planOf } from '../../../src/plan/index.ts'
+import { choicesUnited } from '../../../src/plan/choices-united.ts'
+import {
+  type Assembly,
+  type Choice,
+  type Goal,
+  judgeOrder,
+  neededActions,
+  planOf,
+} from '../../../src/plan/index.ts'
+import { neededChoices } from '../../../src/plan/needed-choices.ts'
 import { nextNeed } from '../../../src/plan/next-need.ts'
 import { wholeGoal } from '../../../src/plan/whole-goal.ts'
+import { refuses } from '../../support/law.ts'
+import { checkPlan } from '../../support/plan-checker/check-plan.ts'
 import { vehicleNamed, vehicles, wearing } from './vehicles.ts'
 
 /** Goals that hold no stored energy, whose complete sets can all be tried. */
@@ -82,6 +93,21 @@ function leastOfAll(assembly: Assembly, goal: string): number {
   return least
 }
 
+/** A choice on the other side. */
+function mirrored(choice: Choice): Choice {
+  const swapped = (id: string) => id.replace(/left|right/, (side) => (side === 'left' ? 'right' : 'left'))
+  const all = (ids: ReadonlySet<string>) => new Set([...ids].map(swapped))
+  return {
+    ...choice,
+    open: all(choice.open),
+    bench: all(choice.bench),
+    off: all(choice.off),
+    letDown: all(choice.letDown),
+    raised: all(choice.raised),
+    standIns: Object.fromEntries(Object.entries(choice.standIns).map(([id, by]) => [swapped(id), by])),
+  }
+}
+
 describe('PL6 the needed set', () => {
   for (const [vehicle, part] of small)
     test(`PL6 ${vehicle}: ${part}: as cheap as the cheapest of all sets tried one by one`, () => {
@@ -137,6 +163,67 @@ describe('PL6 the needed set', () => {
       const goal = { replace: parts }
       expect(neededActions(assembly, goal).minutes).toBeCloseTo(every(assembly, goal), 9)
     })
+
+  const bothSides: readonly (readonly [vehicle: string, part: string])[] = [
+    ['wishbone-coil-lower', 'tie-rod-end'],
+    ['strut-front', 'tie-rod-end'],
+    ['wishbone-torsion-bar', 'tie-rod'],
+    ['van', 'lower-arm'],
+  ]
+  for (const [vehicle, part] of bothSides)
+    test(`PL6 ${vehicle}: ${part} on both sides: no way of one side, done on both, is cheaper`, () => {
+      const assembly = vehicleNamed(vehicle)
+      const goal = { replace: [`front left ${part}`, `front right ${part}`] }
+      const { minutes, best } = neededChoices(assembly, goal)
+      expect(nextNeed(assembly, wholeGoal(assembly, goal), best)).toBeNull()
+      const one = neededActions(assembly, { replace: [goal.replace[0]!] })
+      const ways = [one.choice, ...(one.alternative ? [one.alternative.choice] : [])]
+      const both = ways
+        .map((way) => choicesUnited(way, mirrored(way)))
+        .filter((way) => !nextNeed(assembly, wholeGoal(assembly, goal), way))
+        .map(choiceMinutes(assembly))
+      expect(both.length).toBeGreaterThan(0)
+      for (const other of both) expect(minutes).toBeLessThan(other + 1e-9)
+    })
+
+  test('PL6 solid-axle-leaf-front: a tie rod that lets go at both ends has come off: corners searched at once', () => {
+    const assembly = vehicleNamed('solid-axle-leaf-front')
+    const goal = { replace: [], open: ['front left tie-rod-clamp', 'front right tie-rod-clamp'] }
+    const { best, minutes } = neededChoices(assembly, goal)
+    expect(best.off.has('front tie-rod')).toBe(true)
+    expect(nextNeed(assembly, wholeGoal(assembly, goal), best)).toBeNull()
+    expect(minutes).toBeCloseTo(every(assembly, goal), 9)
+  })
+
+  test('PL6 what both sides ask for once is paid once: lock nuts on both sides, angles read once', () => {
+    const ends = (...replace: string[]) => neededActions(vehicleNamed('strut-front'), { replace })
+    const [left, both] = [
+      ends('front left tie-rod-end'),
+      ends('front left tie-rod-end', 'front right tie-rod-end'),
+    ]
+    expect(both.minutes).toBeLessThan(2 * left.minutes - 10)
+    expect(both.choice.open.has('front left tie-rod-lock-nut')).toBe(true)
+    expect(both.choice.open.has('front right tie-rod-lock-nut')).toBe(true)
+  })
+
+  for (const [vehicle, part] of [
+    ['five-link-rear', 'rear sub-frame'],
+    ['solid-axle-coil-rear', 'rear axle-beam'],
+  ] as const)
+    test(`PL2 PL6 PL14 ${vehicle}: a new ${part}: complete, both sides alike, no rule broken`, () => {
+      const assembly = vehicleNamed(vehicle)
+      const goal = { replace: [part] }
+      const { best, minutes } = neededChoices(assembly, goal)
+      expect(nextNeed(assembly, wholeGoal(assembly, goal), best)).toBeNull()
+      expect(choiceMinutes(assembly)(mirrored(best))).toBeCloseTo(minutes, 9)
+      const plan = planOf(assembly, goal, undefined, { effort: { budget: 2e3 } })
+      const actions = plan.bands.flatMap(({ lines }) => lines.map(({ action }) => action))
+      expect(judgeOrder(assembly, goal, actions).faults).toEqual([])
+      expect(checkPlan(Object.values(assembly.corners), goal, actions)).toEqual([])
+    })
+  refuses('too-many-ways', () =>
+    neededChoices(vehicleNamed('five-link-rear'), { replace: ['rear sub-frame'] }, [], undefined, 500),
+  )
 
   test('PL6 each thing has its reason, and the second costs more and is another way', () => {
     let seconds = 0
