@@ -82,7 +82,7 @@ test.each(files)(
 
 test('JO46 depth, length and numbers without end are refused, and nothing is read for ever', () => {
   const deep = (open: string, close: string, n: number) => `${open.repeat(n)}1${close.repeat(n)}`
-  for (const kind of ['corner', 'spec', 'kit', 'job'])
+  for (const kind of ['corner', 'job'])
     for (const text of [
       deep('[', ']', 100_000),
       deep('{"a":', '}', 100_000),
