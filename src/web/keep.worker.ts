@@ -6,6 +6,7 @@ import type { KeepAnswer, KeepAsk, KeepAsks } from './keep/keep-messages.ts'
 import type { Keeper } from './keep/keeper.ts'
 import { keptRows } from './keep/kept-rows.ts'
 import { openedJob } from './keep/opened-job.ts'
+import { codeChecked, peopleHere, personAdded } from './keep/people.ts'
 import { sealedEdits } from './keep/sealed-edits.ts'
 import { signedOff } from './keep/signed-off.ts'
 import { takenIn } from './keep/taken-in.ts'
@@ -36,6 +37,9 @@ const does: Does = {
   keepPhoto: async ({ job, bytes }) => ({ hash: await keeper.store.job(job).keep(bytes) }),
   photo: async ({ job, hash }) => ({ bytes: await keeper.store.job(job).beside(hash) }),
   workshop: () => workshopHere(keeper),
+  people: () => peopleHere(keeper),
+  addPerson: (give) => personAdded(keeper, give),
+  checkCode: (give) => codeChecked(keeper, give),
   begin: (give) => workshopBegun(keeper, give),
 }
 const reads: readonly (keyof KeepAsks)[] = [

@@ -75,6 +75,18 @@ export interface KeepAsks {
   }
   /** The workshop that this device belongs to. */
   workshop: { give: null; back: { readonly workshop: Workshop | null } }
+  /** The people of the workshop, by their signs. */
+  people: { give: null; back: { readonly people: readonly Person[] } }
+  /** Gets to know a person, or gives one another code. */
+  addPerson: {
+    give: { readonly sign: string; readonly code: string; readonly role: 'owner' | 'technician' }
+    back: { readonly people: readonly Person[] }
+  }
+  /** Whether a code is a person's; `waits` is how long the next one must wait, ms. */
+  checkCode: {
+    give: { readonly sign: string; readonly code: string }
+    back: { readonly isTheirs: boolean; readonly waits: number }
+  }
   /** Makes one; its root's secret is given once, to be written on paper. */
   begin: {
     give: { readonly name: string; readonly device: string }
@@ -88,6 +100,12 @@ export interface KeptFile {
   readonly id: string
   readonly digest: string
   readonly file: unknown
+}
+
+/** A person of the workshop. */
+export interface Person {
+  readonly sign: string
+  readonly role: string
 }
 
 /** The workshop as the page shows it. */

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useState } from 'react'
 import { askKeeper } from '../keep/keep-hand.ts'
+import { anyKept } from './any-kept.ts'
 import type { JobRow, Plain } from './messages.ts'
 
 /** The jobs that are kept on this device. */
@@ -9,15 +10,6 @@ export interface KeptRows {
   readonly trouble: Plain | null
   /** One of them as it stands now, or a new one. */
   readonly update: (row: JobRow) => void
-}
-
-/** Whether anything was ever kept here: without it, the part that keeps jobs need not be loaded. */
-async function isAnyKept(): Promise<boolean> {
-  try {
-    return (await indexedDB.databases()).some(({ name }) => name === 'axlewright')
-  } catch {
-    return true
-  }
 }
 
 /** Reads which jobs are kept here, and hears of changes that other windows make. */
@@ -33,7 +25,7 @@ export function useKeptRows(): KeptRows {
           setRows((old) => old ?? [])
         },
       )
-    isAnyKept().then((any) => (any ? read() : setRows([])))
+    anyKept().then((any) => (any ? read() : setRows([])))
     const heard = new BroadcastChannel('axlewright')
     heard.onmessage = read
     return () => heard.close()

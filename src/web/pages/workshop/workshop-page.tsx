@@ -5,6 +5,7 @@ import type { PageProps } from '../../shell/page-props.ts'
 import type { Plain } from '../../state/messages.ts'
 import { Beside } from '../beside.tsx'
 import { BeginWorkshop } from './begin-workshop.tsx'
+import { People } from './people.tsx'
 import { RootPaper } from './root-paper.tsx'
 import { takePaper } from './shown-paper.ts'
 import './workshop.css'
@@ -52,6 +53,7 @@ export function WorkshopPage(page: PageProps) {
           from this workshop. It is no secret; what is written on the paper is.
         </p>
       )}
+      {workshop && <People />}
       {workshop === null && (
         <BeginWorkshop
           onBegun={(begun, lines) => {

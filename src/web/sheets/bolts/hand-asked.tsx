@@ -1,4 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react'
+import { askKeeper } from '../../keep/keep-hand.ts'
+import { anyKept } from '../../state/any-kept.ts'
+import { CodeAsked } from './code-asked.tsx'
 
 /** Asks whose hand it was; those known on this device are one touch. */
 export function HandAsked({
@@ -18,28 +21,39 @@ export function HandAsked({
   const [text, setText] = useState('')
   const field = useRef<HTMLInputElement>(null)
   useEffect(() => field.current?.focus(), [])
+  const [people, setPeople] = useState<readonly string[]>([])
+  const [asked, setAsked] = useState<string | null>(null)
+  useEffect(() => {
+    // Nobody has a code where nothing is kept: the demo is open to all.
+    anyKept().then((any) => {
+      if (any) askKeeper('people', null).then((back) => setPeople(back.people.map((one) => one.sign)))
+    })
+  }, [])
   const sign = text.trim()
+  const take = (hand: string) => (people.includes(hand) ? setAsked(hand) : onHand(hand))
+  const all = [...known, ...people.filter((one) => !known.includes(one))]
+  if (asked) return <CodeAsked sign={asked} onHand={onHand} onBack={() => setAsked(null)} />
   return (
     <main className="hand" aria-label={title}>
       <form
         className="hand-form"
         onSubmit={(event) => {
           event.preventDefault()
-          if (sign) onHand(sign)
+          if (sign) take(sign)
         }}
       >
         <h1>{title}</h1>
         <p id={`${id}-why`}>{why}</p>
-        {known.length > 0 && (
+        {all.length > 0 && (
           <div className="hand-known">
-            {known.map((hand) => (
-              <button key={hand} type="button" onClick={() => onHand(hand)}>
+            {all.map((hand) => (
+              <button key={hand} type="button" onClick={() => take(hand)}>
                 {hand}
               </button>
             ))}
           </div>
         )}
-        <label htmlFor={id}>{known.length > 0 ? 'Somebody else' : 'Initials'}</label>
+        <label htmlFor={id}>{all.length > 0 ? 'Somebody else' : 'Initials'}</label>
         <input
           id={id}
           ref={field}
