@@ -1,6 +1,7 @@
 // Long form of the honesty checks: 20,000 simulated vehicles per method and quantity, instead of a few hundred; and of
 // the separate check of plans: every wearing part on both sides, hundreds of changed orders of each, every failure of every joint;
-// of 10,000 flipped bits of a proof, 100 kills while entries are appended, 30,000 spoilt logs, and some 180,000 changed files.
+// of 10,000 flipped bits of a proof, 100 kills of the command and 60 of the browser while entries
+// are appended, 30,000 spoilt logs, and some 180,000 changed files.
 //   npm run soak -- [seed [draws]]
 import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
