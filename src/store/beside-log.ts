@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync, unlinkSync } from 'node:fs'
 import { join } from 'node:path'
-import { canonicalText, digestOf, hashOf, type Snapshot } from '../proof/index.ts'
+import { digestOf, hashOf, type Snapshot } from '../proof/index.ts'
 import { fileTrouble } from './file-trouble.ts'
 import type { KeptJob } from './log-store.ts'
 import { makeFolder } from './make-folder.ts'
@@ -21,9 +21,7 @@ export function besideLog(
     pin: async ({ what, file }: Snapshot) => {
       const name = `${what}-${digestOf(what, file)}.json`
       if (namesIn(pins).includes(name)) return
-      // In the order of its one spelling: what follows the order of members, as letters on a drawing do, is then the same
-      // wherever the job is.
-      put(pins, name, `${JSON.stringify(JSON.parse(canonicalText(file)), null, 2)}\n`)
+      put(pins, name, `${JSON.stringify(file, null, 2)}\n`)
     },
     pinned: async () =>
       namesIn(pins).flatMap((name) => {

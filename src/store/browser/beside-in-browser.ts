@@ -1,4 +1,4 @@
-import { canonicalText, digestOf, hashOf, type Snapshot } from '../../proof/index.ts'
+import { digestOf, hashOf, type Snapshot } from '../../proof/index.ts'
 import type { KeptJob } from '../log-store.ts'
 import { refused } from '../refused.ts'
 import type { Database } from './database.ts'
@@ -19,8 +19,7 @@ export function besideInBrowser(
       await Promise.all([tx.store.put(value as never, [job, name]), tx.done])
     })
   return {
-    // In its one spelling: what follows the order of members, as letters on a drawing do, is then the same everywhere.
-    pin: ({ what, file }: Snapshot) => put('pinned', `${what}-${digestOf(what, file)}`, canonicalText(file)),
+    pin: ({ what, file }: Snapshot) => put('pinned', `${what}-${digestOf(what, file)}`, JSON.stringify(file)),
     pinned: () =>
       database.use(async (opened) => {
         const tx = opened.transaction('pinned')
