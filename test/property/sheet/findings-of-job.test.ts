@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest'
+import { type Corner, readCorner, startingLayout } from '../../../src/corner/index.ts'
+import type { SuspectKind } from '../../../src/findings/index.ts'
 import { type Entry, foldJob } from '../../../src/job/index.ts'
+import type { Side } from '../../../src/linkage/index.ts'
 import { metricUnits } from '../../../src/quantity/index.ts'
+import { ghostOnCorner } from '../../../src/sheet/findings-ghost.ts'
 import { findingsProblemOfJob } from '../../../src/sheet/findings-problem-of-job.ts'
 import { findingsOfJob, type SheetSources } from '../../../src/sheet/index.ts'
 import { demoSources } from '../../support/demo-sources.ts'
@@ -11,6 +15,7 @@ const withEntries = (sources: SheetSources, change: (entries: readonly Entry[]) 
   ...sources,
   job: { ...sources.job, entries: change(sources.job.entries) },
 })
+const leafFront = await startingLayout('solid-axle-leaf-front')
 const first = findingsOfJob(bus)
 const ofVan = findingsOfJob(van)
 
@@ -118,4 +123,53 @@ test('SH33 each check says how the vehicle is held; none loosens what holds a sp
   const rock = first.checks.find(({ what }) => what === 'Rock at 12 and 6')!
   // The coil sits on the lower arm: its joint is unloaded by a jack under that arm (common practice, no source).
   expect(rock.hold).toContain('under the lower arm')
+})
+
+describe('SH31 springs and whole axles have a ghost too', () => {
+  const state = foldJob(van.job.entries)
+  const round = state.rounds.find(({ readings }) => readings.length > 0)!
+  const read = readCorner(leafFront)
+  if (!read.ok) throw new Error('no leaf axle')
+  const leaf = read.value
+  const strut = van.corners.front!
+  const ghost = (corner: Corner, kind: SuspectKind, side: Side | null, value: number) =>
+    ghostOnCorner(
+      {
+        suspect: { kind, axle: 'front', side, at: null },
+        size: { value, spread: 0, unit: 'm' },
+        ghost: { left: null, right: null },
+      },
+      corner,
+      state,
+      round,
+    ).drawn!
+  test('SH31 a sagged spring lets its wheel up by three quarters, a bush clamped hanging holds it down', () => {
+    for (const corner of [strut, leaf]) {
+      const at = (kind: SuspectKind, value: number) => {
+        const { figure, times } = ghost(corner, kind, 'right', value)
+        return { z: figure.wheel.centre[2], times }
+      }
+      const none = at('sagged spring', 0.002)
+      const much = at('sagged spring', 0.03)
+      const rest = none.z - none.times * 0.75 * 0.002
+      expect(much.z - rest).toBeCloseTo(much.times * 0.75 * 0.03, 3)
+      expect(at('bush clamped hanging', 0.03).z).toBeLessThan(rest)
+    }
+  })
+  test('SH31 camber of a solid axle leans the wheel’s top out on either side, a turned axle goes to the left', () => {
+    for (const side of ['left', 'right'] as const) {
+      const { figure, times } = ghost(leaf, 'bent knuckle', side, 0.02)
+      const out = side === 'left' ? 1 : -1
+      const [, y, z] = figure.wheel.spinAxis
+      // the top goes where the axis' outer end goes down
+      expect((z / y) * out).toBeLessThan(0)
+      expect(times).toBeGreaterThanOrEqual(1)
+      const worn = ghost(leaf, 'worn kingpin', side, 0.02).figure.wheel.spinAxis
+      expect((worn[2] / worn[1]) * out).toBeGreaterThan(0)
+      const turned = ghost(leaf, 'axle turned', side, 0.01).figure.wheel.centre
+      const still = ghost(leaf, 'axle shifted', side, 0.01).figure.wheel.centre
+      // the left end back, the right end forward
+      expect((turned[0] - still[0]) * out).toBeLessThan(0)
+    }
+  })
 })
