@@ -5,6 +5,7 @@
 // `npm run bench -- record`: a job of 5,000 entries verified, appended to, opened.
 // `npm run bench -- store`: the same job in a folder and in a browser, opened with and without its checkpoint.
 // `npm run bench -- paper`: the demo's proof sheet as a page and as a PDF.
+// `npm run bench -- web`: what the page takes: scripts, first sheet, longest task, a long job opened; also slowed down.
 // `npm run bench -- findings [N [SEED]]`: simulated faults held against the findings.
 import { setUp } from './set-up.mjs'
 
@@ -29,6 +30,9 @@ if (process.argv[2] === 'sop') {
 } else if (process.argv[2] === 'store') {
   const { storeBench } = await import('../bench/store.ts')
   process.exitCode = await storeBench()
+} else if (process.argv[2] === 'web') {
+  const { webBench } = await import('../bench/web.ts')
+  process.exitCode = await webBench()
 } else if (process.argv[2] === 'paper') {
   const { paperBench } = await import('../bench/paper.ts')
   process.exitCode = await paperBench()
