@@ -7,7 +7,7 @@ export interface Scatter {
 }
 
 /** Rows in units of their joint errors. */
-export interface Whitening {
+interface Whitening {
   readonly white: (column: Float64Array) => Float64Array
   /** Log of the density of the first rows at nothing. */
   readonly logDet: (to: number) => number

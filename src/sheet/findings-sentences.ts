@@ -28,7 +28,7 @@ export function answerOf(
   if (both >= 0.5 && pairs[0])
     return `One fault alone does not explain what was read; two at once do. Likeliest: ${pairs[0]}`
   if (group.alike.length > 0)
-    return `${group.sentence} But nearly the same would be read with ${group.alike.join('; or ')}. How large such a fault would have to be, and where its adjusters would then stand, speaks against that, and neither is proof: look at ${group.alike.length > 1 ? 'all of them' : 'both'} before a part is ordered.`
+    return `${group.sentence} But nearly the same would be read with ${group.alike.join('; or ')}. How large such a fault would have to be, and where its adjusters would then stand, speak against that, and neither is proof: look at ${group.alike.length > 1 ? 'all of them' : 'both'} before a part is ordered.`
   return `One finding stands out, ${group.beliefText}: ${group.sentence}`
 }
 

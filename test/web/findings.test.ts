@@ -110,11 +110,20 @@ test('WE11 the findings fit every size, and what is touched is at least 48 px', 
   await context.close()
 })
 
-test('WE48 on paper the findings are one ink, with every evidence and a box for each check', async () => {
+test('WE48 on paper the findings are one ink, with the likeliest drawn, every evidence and a box for each check', async () => {
   const { page, context } = await openFindings({ viewport: desktop, colorScheme: 'dark' })
   await page.emulateMedia({ media: 'print', colorScheme: 'dark' })
   const shown = (what: string) => page.locator(what).filter({ visible: true }).count()
-  await expect.poll(() => shown('.finding-drawn, .choice, .next'), patient).toBe(0)
+  await expect.poll(() => shown('.choice, .choice button, .next'), patient).toBe(0)
+  // the part displaced is on paper too, once, in the one ink
+  expect(await shown('.finding-drawn')).toBe(1)
+  const dashes = await page.evaluate(() =>
+    [...document.querySelectorAll('.finding-ghost path, .finding-ghost line')].map(
+      (one) => getComputedStyle(one).stroke,
+    ),
+  )
+  expect(dashes.length).toBeGreaterThan(0)
+  expect([...new Set(dashes)]).toEqual(['rgb(0, 0, 0)'])
   expect(await shown('.suspect-more')).toBe(await page.locator('.suspect').count())
   expect(await shown('.check rect')).toBe(await page.locator('.check').count())
   const inks = await page.evaluate(() => {

@@ -3,6 +3,7 @@ import type { SheetCorner, SheetFigure } from '../../sheet/index.ts'
 import { Balloon } from './balloon.tsx'
 import './corner-drawing.css'
 import { type CornerView, type Flat, seenAs } from './corner-view.ts'
+import { FigureLines, type OnPaper, ringPath } from './figure-lines.tsx'
 import { Ground } from './ground.tsx'
 import { placeBalloons, type Spot } from './place-balloons.ts'
 import { tyre } from './tyre.ts'
@@ -29,9 +30,7 @@ export const CornerDrawing = memo(function CornerDrawing({
   chosen: string | null
   onChoose: (letter: string | null) => void
   /** Drawn over it, by the same eye and scale: a displaced part. */
-  over?:
-    | ((eye: (place: readonly [number, number, number]) => Flat, spot: (flat: Flat) => Spot) => ReactNode)
-    | undefined
+  over?: ((on: OnPaper) => ReactNode) | undefined
 }) {
   const [element, width] = useWidth<HTMLDivElement>(420, 325)
   const eye = seenAs(view, corner.side)
@@ -50,11 +49,6 @@ export const CornerDrawing = memo(function CornerDrawing({
   const height = Math.ceil((high - low) * scale + air + 12)
   const middle = width / 2 - ((left + right) / 2) * scale
   const spot = ([x, y]: Flat): Spot => ({ x: middle + x * scale, y: air - 10 + (high - y) * scale })
-  const path = (points: readonly Flat[]) =>
-    `M${points
-      .map(spot)
-      .map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`)
-      .join('L')}Z`
   const joints = corner.ride.joints
   const spots = joints.map((joint) => spot(eye(joint.at)))
   const lines = [
@@ -86,23 +80,11 @@ export const CornerDrawing = memo(function CornerDrawing({
         {view !== 'plan' && <Ground y={spot([0, corner.ride.ground]).y} width={width} />}
         {corner.present && (
           <g className="corner-present">
-            <path d={path(tyres[1]!.outline)} />
-            {corner.present.strokes.map((stroke) => {
-              const [p, q] = [spot(eye(stroke.from)), spot(eye(stroke.to))]
-              return (
-                <line
-                  key={`${stroke.part} ${stroke.from} ${stroke.to}`}
-                  x1={p.x}
-                  y1={p.y}
-                  x2={q.x}
-                  y2={q.y}
-                />
-              )
-            })}
+            <FigureLines figure={corner.present} on={{ eye, spot }} />
           </g>
         )}
-        <path className="corner-tyre" d={path(tyres[0]!.outline)} />
-        {tyres[0]!.rim && <path className="corner-rim" d={path(tyres[0]!.rim)} />}
+        <path className="corner-tyre" d={ringPath(tyres[0]!.outline, spot)} />
+        {tyres[0]!.rim && <path className="corner-rim" d={ringPath(tyres[0]!.rim, spot)} />}
         {view === 'side' ? (
           <g className="corner-centre-line">
             <line x1={centre.x - 14} y1={centre.y} x2={centre.x + 14} y2={centre.y} />
@@ -125,7 +107,7 @@ export const CornerDrawing = memo(function CornerDrawing({
             />
           )
         })}
-        {over?.(eye, spot)}
+        {over?.({ eye, spot })}
         {spots.map((p, i) => (
           <circle key={joints[i]!.letter} className="corner-joint" cx={p.x} cy={p.y} r="4.6" />
         ))}

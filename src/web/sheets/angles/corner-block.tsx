@@ -1,34 +1,22 @@
 import { memo, useState } from 'react'
 import type { SheetCorner } from '../../../sheet/index.ts'
-import { CornerDrawing } from '../../drawing/corner-drawing.tsx'
-import type { CornerView } from '../../drawing/corner-view.ts'
+import { CornerViews } from '../../drawing/corner-views.tsx'
 import './choice.css'
 import './corner-block.css'
 
-const views: readonly (readonly [CornerView, string])[] = [
-  ['front', 'Front'],
-  ['side', 'Side'],
-  ['plan', 'Plan'],
-]
-
 /** The corner drawn from its points, with its parts list. */
 export const CornerBlock = memo(function CornerBlock({ corner }: { corner: SheetCorner }) {
-  const [view, setView] = useState<CornerView>('front')
   const [chosen, setChosen] = useState<string | null>(null)
   const joint = corner.ride.joints.find((one) => one.letter === chosen)
   return (
     <>
-      <section aria-label={corner.title} className="corner">
-        <h2>{corner.title}</h2>
-        <fieldset className="choice">
-          <legend className="unseen">View</legend>
-          {views.map(([one, word]) => (
-            <button key={one} type="button" aria-pressed={one === view} onClick={() => setView(one)}>
-              {word}
-            </button>
-          ))}
-        </fieldset>
-        <CornerDrawing corner={corner} view={view} chosen={chosen} onChoose={setChosen} />
+      <CornerViews
+        label={corner.title}
+        className="corner"
+        corner={corner}
+        chosen={chosen}
+        onChoose={setChosen}
+      >
         <p className="corner-key" aria-live="polite">
           {joint ? (
             <>
@@ -44,7 +32,7 @@ export const CornerBlock = memo(function CornerBlock({ corner }: { corner: Sheet
             </>
           )}
         </p>
-      </section>
+      </CornerViews>
       <ul className="corner-list" aria-label="Parts list">
         {corner.ride.joints.map((one) => (
           <li key={one.letter}>

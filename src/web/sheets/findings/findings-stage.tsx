@@ -74,9 +74,11 @@ export function FindingsStage({
                     ))}
                   </fieldset>
                 )}
-                <p className="findings-judged">
-                  {sheet.rounds.find(({ number }) => number === sheet.round)?.words}
-                </p>
+                {sheet.rounds.length > 1 && (
+                  <p className="findings-judged">
+                    {sheet.rounds.find(({ number }) => number === sheet.round)?.words}
+                  </p>
+                )}
               </div>
               <p className={sheet.cannotTell ? 'findings-cannot' : 'findings-said'}>{glued(sheet.answer)}</p>
             </section>
@@ -100,7 +102,7 @@ export function FindingsStage({
                 <FindingsChecks checks={sheet.checks} id={id} onFound={found} />
               </div>
               <aside className="findings-beside" aria-label="Drawing, parts and wear">
-                {shown && wide && !printing && <FindingDrawn corners={sheet.corners} suspect={shown} />}
+                {shown && (wide || printing) && <FindingDrawn corners={sheet.corners} suspect={shown} />}
                 <FindingsLists sheet={sheet} />
               </aside>
             </div>
