@@ -1,18 +1,8 @@
 import type { Assembly } from './assembly.ts'
 import type { FailureKind } from './failure.ts'
+import { failureKinds } from './failure-kinds.ts'
 import { failureMisfit } from './failure-misfit.ts'
 
-const kinds: readonly FailureKind[] = [
-  'seized sleeve',
-  'snapped stud',
-  'stripped thread',
-  'rounded head',
-  'taper will not part',
-  'stud spins',
-  'split boot',
-  'hole not round',
-  'damage found',
-]
 const nothing: ReadonlySet<string> = new Set()
 
 /**
@@ -21,4 +11,4 @@ const nothing: ReadonlySet<string> = new Set()
  * @source common practice, no source
  */
 export const failuresAt = (assembly: Assembly, joint: string): readonly FailureKind[] =>
-  kinds.filter((what) => failureMisfit(assembly, { what, joint }, nothing) === null)
+  failureKinds.filter((what) => failureMisfit(assembly, { what, joint }, nothing) === null)

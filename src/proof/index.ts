@@ -1,5 +1,6 @@
 export { canonicalText } from './canonical-text.ts'
 export { type CarriedJob, carriedJob, readCarriedJob } from './carry/carried-job.ts'
+export { carriedParts } from './carry/carried-parts.ts'
 export type { CarryRefusal } from './carry/carry-refusal.ts'
 export { readZip, type ZipContent, type ZipLimits, type ZipSource } from './carry/read-zip.ts'
 export { type ZipFile, type ZipInParts, zipInParts } from './carry/zip-in-parts.ts'

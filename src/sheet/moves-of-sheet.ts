@@ -6,13 +6,17 @@ import { sheetNumber } from './sheet-number.ts'
 /** The moves as the sheet shows them. */
 export function sheetMoves(
   answer: Moves,
-  { made, taught }: { readonly made: boolean; readonly taught: string | null },
+  {
+    made,
+    taught,
+    judged,
+  }: { readonly made: boolean; readonly taught: string | null; readonly judged: boolean },
   units: UnitChoice,
 ): SheetMoves {
   return {
     made,
     moves: answer.moves.map(sheetMove),
-    insideNow: answer.insideNow,
+    insideNow: judged ? answer.insideNow : null,
     insideAfter: answer.insideAfter,
     insideAfterText: formatChance(answer.insideAfter),
     outOfReach: answer.outOfReach.map(({ reading, by, sentence }) => ({ reading, by, sentence })),

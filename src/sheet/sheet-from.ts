@@ -148,7 +148,11 @@ export function sheetFrom(sources: SheetSources, options: SheetOptions = {}): Sh
     readings,
     wear: wear.rows,
     advice: [...standing.says, ...included, ...sheetAdvice(readings, said, units)],
-    moves: sheetMoves(toSay ?? nothing, { made: (round?.moves.length ?? 0) > 0, taught }, units),
+    moves: sheetMoves(
+      toSay ?? nothing,
+      { made: (round?.moves.length ?? 0) > 0, taught, judged: answer !== null },
+      units,
+    ),
     reach: setups.flatMap(({ setup }) => tell(() => sheetReach({ setup, said, answer, limits }), [])),
     corners: setups.flatMap(({ corner, setup }) => tell(() => sheetCorners(corner, setup), [])),
     clamp: ends.flatMap((end) => {

@@ -97,8 +97,8 @@ export interface SheetMoves {
   /** Adjusters were turned after these readings: what stands here is made already. */
   readonly made: boolean
   readonly moves: readonly SheetMove[]
-  /** Probability that every reading with a limit is inside, all at once, now and after the moves. */
-  readonly insideNow: number
+  /** Probability that every reading with a limit is inside, all at once, now (null where nothing could be judged) and after the moves. */
+  readonly insideNow: number | null
   readonly insideAfter: number
   /** "92 %" with no more digits than it deserves. */
   readonly insideAfterText: string

@@ -50,6 +50,8 @@ const reads: readonly (keyof KeepAsks)[] = [
   'lookAt',
   'photo',
   'keepPhoto',
+  'people',
+  'checkCode',
   'workshop',
 ]
 

@@ -1,19 +1,13 @@
-import { type Assembly, type Failure, type FailureKind, failureRungs, type Rung } from '../../plan/index.ts'
+import {
+  type Assembly,
+  type Failure,
+  type FailureKind,
+  failureKinds,
+  failureRungs,
+  type Rung,
+} from '../../plan/index.ts'
 import { BadInput } from '../files/outcome.ts'
 import { planIds } from './plan-ids.ts'
-
-const kinds: readonly FailureKind[] = [
-  'seized sleeve',
-  'snapped stud',
-  'stripped thread',
-  'rounded head',
-  'taper will not part',
-  'stud spins',
-  'split boot',
-  'hole not round',
-  'damage found',
-  'wrong part in the box',
-]
 
 /**
  * What a person says went wrong, "JOINT: rounded head", as failures; after a comma what was tried in vain, and what the
@@ -24,10 +18,10 @@ export function planFailures(assembly: Assembly, given: readonly string[]): read
   const found = given.flatMap((text): readonly Failure[] => {
     const [, name = '', rest = ''] = /^\s*(.+?)\s*:\s*(.+?)\s*$/.exec(text) ?? []
     const [said = '', ...more] = rest.split(/\s*,\s*/)
-    const what = kinds.find((kind) => kind === said.toLowerCase())
+    const what = failureKinds.find((kind) => kind === said.toLowerCase())
     if (!what) {
       wrong.push(
-        `--failed “${text}”: write a joint or a part, a colon and what went wrong: ${kinds.join(', ')}.`,
+        `--failed “${text}”: write a joint or a part, a colon and what went wrong: ${failureKinds.join(', ')}.`,
       )
       return []
     }

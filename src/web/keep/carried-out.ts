@@ -1,3 +1,4 @@
+import { photosNamed } from '../../job/index.ts'
 import { carriedJob, proofOf, proofText } from '../../proof/index.ts'
 import { ownWorkshop, privateBeside } from '../../store/browser/index.ts'
 import type { KeepAsks } from './keep-messages.ts'
@@ -29,9 +30,7 @@ export async function carriedOut(
     ),
   )
   const photos = new Map<string, Uint8Array>()
-  for (const { kind, data } of entries) {
-    const hash = kind === 'photo' ? data['hash'] : data['photo']
-    if (typeof hash !== 'string' || photos.has(hash)) continue
+  for (const hash of photosNamed(entries).keys()) {
     const bytes = await kept.beside(hash)
     if (bytes) photos.set(hash, bytes)
   }

@@ -1,8 +1,8 @@
-import { codeWait, isCode, personEntry, sealEntries, type WrongCodes } from '../../proof/index.ts'
-import { Refusal } from '../../quantity/index.ts'
-import { clockNow, ownWorkshop, workshopJob } from '../../store/browser/index.ts'
+import { codeWait, isCode, personEntry, type WrongCodes } from '../../proof/index.ts'
+import { ownWorkshop } from '../../store/browser/index.ts'
 import type { KeepAsks, Person } from './keep-messages.ts'
 import type { Keeper } from './keeper.ts'
+import { saidInWorkshop } from './said-in-workshop.ts'
 
 const none = { count: 0, last: 0 }
 /** Wrong codes since the last right one: in this worker, which lives as long as a window of the page. */
@@ -25,24 +25,8 @@ export async function personAdded(
   keeper: Keeper,
   { sign, code, role }: KeepAsks['addPerson']['give'],
 ): Promise<KeepAsks['addPerson']['back']> {
-  const { store, device } = keeper
-  const own = await ownWorkshop(store)
-  if (!own)
-    throw new Refusal<'no-workshop'>({
-      code: 'no-workshop',
-      at: 'workshop',
-      given: '',
-      sentence: 'This device belongs to no workshop yet, so nobody can belong to it.',
-      remedy: 'Say first what the workshop is called.',
-    })
-  const entry = personEntry({ sign, code, role, salt: crypto.getRandomValues(new Uint8Array(16)) })
-  const signer = await device()
-  const whose = { workshop: own.name, job: workshopJob }
-  await store
-    .job(workshopJob)
-    .change(whose, (known) =>
-      sealEntries([...known, entry], { ...whose, signer, person: 'owner', ...clockNow() }),
-    )
+  const salt = crypto.getRandomValues(new Uint8Array(16))
+  await saidInWorkshop(keeper, personEntry({ sign, code, role, salt }))
   return peopleHere(keeper)
 }
 

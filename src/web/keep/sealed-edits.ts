@@ -1,6 +1,6 @@
 import { inCausalOrder } from '../../job/index.ts'
-import { concealed, sealEntries } from '../../proof/index.ts'
-import { clockNow, keepPrivate } from '../../store/browser/index.ts'
+import { concealed, revealed, sealEntries } from '../../proof/index.ts'
+import { clockNow, keepPrivate, privateBeside } from '../../store/browser/index.ts'
 import { toSeal } from '../state/to-seal.ts'
 import type { KeepAsks } from './keep-messages.ts'
 import type { Keeper } from './keeper.ts'
@@ -18,7 +18,9 @@ export async function sealedEdits(
   let rest = edits
   await kept.change(whose, async (known) => {
     const entries = inCausalOrder(known)
-    const parted = toSeal({ ...whose, entries }, edits)
+    // Laid on the log as people read it, so that a draft knows its own entry again.
+    const { values } = await privateBeside(kept, entries)
+    const parted = toSeal({ ...whose, entries: revealed(entries, values).entries }, edits)
     rest = parted.rest
     if (parted.fresh.length === 0) return []
     // What is personal lies beside the log before the log names it.

@@ -1,5 +1,5 @@
 import type { SealedEntry } from '../../job/index.ts'
-import { readCarriedJob, readProof } from '../../proof/index.ts'
+import { carriedParts, readProof } from '../../proof/index.ts'
 import { Refusal } from '../../quantity/index.ts'
 import { pinAll, takeIn } from '../../store/browser/index.ts'
 import type { KeepAsks } from './keep-messages.ts'
@@ -15,7 +15,7 @@ export async function takenIn(
   { store, device }: Keeper,
   { name, bytes }: KeepAsks['takeIn']['give'],
 ): Promise<KeepAsks['takeIn']['back']> {
-  const carried = isZip(bytes) ? readCarriedJob(bytes) : { proof: bytes, photos: new Map() }
+  const carried = carriedParts(bytes)
   const { proof, spoilt } = readProof(carried.proof)
   if (!proof)
     throw new Refusal<'no-proof'>({
@@ -43,6 +43,3 @@ export async function takenIn(
         ]
   return { row: await rowOf(store, head.job), told }
 }
-
-/** As every ZIP begins (APPNOTE.TXT, 4.3.7). */
-const isZip = (bytes: Uint8Array) => bytes[0] === 0x50 && bytes[1] === 0x4b

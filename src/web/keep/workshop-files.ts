@@ -1,13 +1,13 @@
 import { type Problem, readCorner } from '../../corner/index.ts'
 import { readKit } from '../../kit/index.ts'
 import { digestOf, modelsOfLog, sealEntries } from '../../proof/index.ts'
-import { Refusal } from '../../quantity/index.ts'
 import { readSpec } from '../../spec/index.ts'
 import { clockNow, ownWorkshop, workshopJob } from '../../store/browser/index.ts'
 import { fileNamed } from './file-named.ts'
 import type { KeepAsks, KeptFile } from './keep-messages.ts'
 import type { Keeper } from './keeper.ts'
 import { rowOf } from './kept-rows.ts'
+import { saidInWorkshop } from './said-in-workshop.ts'
 
 const readers = { corner: readCorner, spec: readSpec, kit: readKit } as const
 
@@ -29,34 +29,16 @@ export async function workshopFiles({ store }: Keeper): Promise<KeepAsks['files'
  * @throws {Refusal} `no-workshop` while there is none to keep it for; `no-room`, `read-only`
  */
 export async function fileSaved(
-  { store, device }: Keeper,
+  keeper: Keeper,
   { what, file }: KeepAsks['saveFile']['give'],
 ): Promise<KeepAsks['saveFile']['back']> {
   const problems = faults(what, file)
   if (problems.length > 0) return { saved: null, problems }
-  const own = await ownWorkshop(store)
-  if (!own)
-    throw new Refusal<'no-workshop'>({
-      code: 'no-workshop',
-      at: 'workshop',
-      given: '',
-      sentence: 'This device belongs to no workshop yet, so there is nobody to keep files for.',
-      remedy: 'Say under Workshop what it is called.',
-    })
   const { id } = file as { readonly id: string }
   const digest = digestOf(what, file)
-  const kept = store.job(workshopJob)
-  const signer = await device()
-  await kept.pin({ what, digest, file })
-  const whose = { workshop: own.name, job: workshopJob }
-  await kept.change(whose, (known) =>
-    sealEntries([...known, { kind: 'file kept', data: { what, id, digest } }], {
-      ...whose,
-      signer,
-      person: 'owner',
-      ...clockNow(),
-    }),
-  )
+  // The file comes first: the log never names what is not there.
+  await keeper.store.job(workshopJob).pin({ what, digest, file })
+  await saidInWorkshop(keeper, { kind: 'file kept', data: { what, id, digest } })
   return { saved: { what, id, digest, file }, problems: [] }
 }
 

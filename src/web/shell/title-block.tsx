@@ -11,7 +11,10 @@ export function TitleBlock({ sheet, job, stage }: { sheet: Sheet; job: OpenJob; 
     ['Workshop', title.workshop],
     ...(stage === 'Angles'
       ? [
-          ['Readings', `${title.round.replace(/^Readings, /, '')}: ${title.method}`] as const,
+          [
+            'Readings',
+            [title.round.replace(/^Readings, /, ''), title.method].filter(Boolean).join(': '),
+          ] as const,
           ['Inside means', `at least ${Math.round(sheet.threshold * 100)} % sure`] as const,
         ]
       : []),

@@ -1,19 +1,7 @@
 import { expect, test } from 'vitest'
-import { branchesOf, type Failure, failuresAt } from '../../../src/plan/index.ts'
+import { branchesOf, failureKinds, failuresAt } from '../../../src/plan/index.ts'
 import { Refusal } from '../../../src/quantity/index.ts'
 import { vehicleNamed, vehicles } from './vehicles.ts'
-
-const all: readonly Failure['what'][] = [
-  'seized sleeve',
-  'snapped stud',
-  'stripped thread',
-  'rounded head',
-  'taper will not part',
-  'stud spins',
-  'split boot',
-  'hole not round',
-  'damage found',
-]
 
 test('PL58 what is offered at a joint is what a plan takes there, and nothing else', () => {
   let offered = 0
@@ -22,7 +10,7 @@ test('PL58 what is offered at a joint is what a plan takes there, and nothing el
     for (const { id, side } of Object.values(assembly.joints)) {
       if (side === 'right') continue
       const at = failuresAt(assembly, id)
-      for (const what of all) {
+      for (const what of failureKinds) {
         let fits = true
         try {
           branchesOf(assembly, { replace: [], failed: [{ what, joint: id }] })

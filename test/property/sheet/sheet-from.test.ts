@@ -65,7 +65,7 @@ describe('port unit 07', () => {
 
   test('moves are advised, toe last, and they land inside more surely than before', () => {
     expect(sheet.moves.moves.length).toBeGreaterThan(0)
-    expect(sheet.moves.insideAfter).toBeGreaterThan(Math.max(0.8, sheet.moves.insideNow))
+    expect(sheet.moves.insideAfter).toBeGreaterThan(Math.max(0.8, sheet.moves.insideNow!))
     const kinds = sheet.moves.moves.map((m) => m.kind)
     expect(kinds.lastIndexOf('eccentric')).toBeLessThan(kinds.indexOf('thread'))
   })

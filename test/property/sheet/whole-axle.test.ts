@@ -275,7 +275,7 @@ describe('SH18 the demo tipper', () => {
       'tie-rod, front axle',
       'drag-link, front axle',
     ])
-    expect(sheet.moves.insideAfter).toBeGreaterThan(sheet.moves.insideNow)
+    expect(sheet.moves.insideAfter).toBeGreaterThan(sheet.moves.insideNow!)
     expect(sheet.reach.map(({ side }) => side)).toEqual(['left', 'right'])
     expect(sheet.clamp.every(({ raise }) => raise !== null)).toBe(true)
     // The steering wheel comes nearer to its middle by them.

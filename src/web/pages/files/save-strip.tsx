@@ -16,8 +16,10 @@ export function SaveStrip({
   trouble: Plain | null
   onSave: () => void
 }) {
-  const { problems, isLooked } = draft
-  const ready = isLooked && problems.length === 0
+  const { isLooked, isChanged } = draft
+  // Before anything is typed, what is missing is no fault.
+  const problems = isChanged ? draft.problems : []
+  const ready = isLooked && draft.problems.length === 0
   return (
     <section className="save-strip" aria-label={`Keeping the ${what}`}>
       <div role="status">

@@ -35,16 +35,19 @@ export const Moves = memo(function Moves({ moves, made }: { moves: SheetMoves; m
           <MoveCard key={move.order} move={move} made={made} />
         ))}
       </ol>
-      <p className="moves-chance">
-        Inside every limit at once: <strong className="figure-number">{formatChance(moves.insideNow)}</strong>{' '}
-        as {made ? 'it was read' : 'it stands'}
-        {moves.moves.length > 0 && (
-          <>
-            , <strong className="figure-number">{moves.insideAfterText}</strong> after the moves
-          </>
-        )}
-        .
-      </p>
+      {moves.insideNow !== null && (
+        <p className="moves-chance">
+          Inside every limit at once:{' '}
+          <strong className="figure-number">{formatChance(moves.insideNow)}</strong> as{' '}
+          {made ? 'it was read' : 'it stands'}
+          {moves.moves.length > 0 && (
+            <>
+              , <strong className="figure-number">{moves.insideAfterText}</strong> after the moves
+            </>
+          )}
+          .
+        </p>
+      )}
       {moves.steeringWheel && <p className="moves-wheel">{glued(moves.steeringWheel.sentence)}</p>}
     </section>
   )
