@@ -1,11 +1,9 @@
-import { fileURLToPath } from 'node:url'
-import { build } from 'esbuild'
-import { type Browser, chromium, type Page } from 'playwright-core'
+import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { browserFlags, findBrowser } from '../../scripts/browser.mjs'
 import { carriedJob, type readCarriedJob } from '../../src/proof/carry/carried-job.ts'
 import { hashOf } from '../../src/proof/index.ts'
 import { picture, pictures } from '../support/photos.ts'
+import { bundledPage } from './support/bundled-page.ts'
 
 declare const axlewright: { carriedJob: typeof carriedJob; readCarriedJob: typeof readCarriedJob }
 
@@ -13,19 +11,7 @@ let browser: Browser
 let page: Page
 
 beforeAll(async () => {
-  const found = await findBrowser()
-  const env = { ...(process.env as Record<string, string>), ...found.env }
-  browser = await chromium.launch({ executablePath: found.path, args: [...browserFlags], env })
-  page = await browser.newPage()
-  const built = await build({
-    entryPoints: [fileURLToPath(new URL('../../src/proof/carry/carried-job.ts', import.meta.url))],
-    bundle: true,
-    write: false,
-    format: 'iife',
-    globalName: 'axlewright',
-    platform: 'browser',
-  })
-  await page.addScriptTag({ content: built.outputFiles[0]!.text })
+  ;({ browser, page } = await bundledPage('proof/carry/carried-job.ts', { platform: 'browser' }))
 })
 afterAll(() => browser.close())
 

@@ -1,12 +1,10 @@
-import { fileURLToPath } from 'node:url'
-import { build } from 'esbuild'
-import { type Browser, chromium, type Page } from 'playwright-core'
+import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { browserFlags, findBrowser } from '../../scripts/browser.mjs'
 import { crc32 } from '../../src/proof/photo/crc-32.ts'
 import { withoutMetadata } from '../../src/proof/photo/without-metadata.ts'
 import type { scaledPhoto } from '../../src/web/state/scaled-photo.ts'
 import { jpegAsTaken, picture, pngAsTaken, telltales, webpAsTaken } from '../support/photos.ts'
+import { bundledPage } from './support/bundled-page.ts'
 
 declare const axlewright: { scaledPhoto: typeof scaledPhoto }
 
@@ -15,19 +13,7 @@ let page: Page
 let script: string
 
 beforeAll(async () => {
-  const found = await findBrowser()
-  const env = { ...(process.env as Record<string, string>), ...found.env }
-  browser = await chromium.launch({ executablePath: found.path, args: [...browserFlags], env })
-  page = await browser.newPage()
-  const built = await build({
-    entryPoints: [fileURLToPath(new URL('../../src/web/state/scaled-photo.ts', import.meta.url))],
-    bundle: true,
-    write: false,
-    format: 'iife',
-    globalName: 'axlewright',
-  })
-  script = built.outputFiles[0]!.text
-  await page.addScriptTag({ content: script })
+  ;({ browser, page, script } = await bundledPage('web/state/scaled-photo.ts'))
 })
 afterAll(() => browser.close())
 

@@ -1,10 +1,9 @@
-import type { ComponentType, ReactNode } from 'react'
+import type { ComponentType } from 'react'
 import type { Stage } from '../../sheet/index.ts'
-import type { Units } from '../state/messages.ts'
-import type { OpenJob } from '../state/use-job.ts'
 import { later } from './later.tsx'
+import type { StageProps } from './stage-props.ts'
 
-type Own = ComponentType<{ job: OpenJob; id: string; units: Units; head: ReactNode; foot: ReactNode }>
+type Own = ComponentType<StageProps>
 
 /** Stages that are another part of the page, with a worker of their own: both are loaded when they are opened. */
 export const ownStages: Partial<Record<Stage, Own>> = {

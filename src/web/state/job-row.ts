@@ -5,24 +5,28 @@ import type { JobRow } from './messages.ts'
 import { textMark } from './text-mark.ts'
 
 /** The row of a job that came with the page. */
-export function demoRow({ id, job }: LibraryJob): JobRow {
-  const line = jobLineOf(job)
-  return {
-    id,
-    vehicle: line.vehicle,
-    job: `Job ${job.job}`,
-    workshop: job.workshop,
-    source: line.invented ? 'invented for the demo' : job.workshop,
-    mark: textMark(JSON.stringify(job.entries)),
-    day: dayOf(job),
-    line,
-    kept: false,
-    version: '',
-  }
-}
+export const demoRow = ({ id, job }: LibraryJob): JobRow => ({
+  ...rowOf(id, job),
+  mark: textMark(JSON.stringify(job.entries)),
+  day: dayOf(job),
+  kept: false,
+  version: '',
+})
 
 /** The row of a job that is kept on this device. */
-export function keptRow(id: string, job: Job, version: string): JobRow {
+export const keptRow = (id: string, job: Job, version: string): JobRow => ({
+  ...rowOf(id, job),
+  // What is typed and not sealed yet is laid on whatever its log holds.
+  mark: 'kept',
+  day: null,
+  kept: true,
+  version,
+})
+
+function rowOf(
+  id: string,
+  job: Job,
+): Pick<JobRow, 'id' | 'vehicle' | 'job' | 'workshop' | 'source' | 'line'> {
   const line = jobLineOf(job)
   return {
     id,
@@ -30,12 +34,7 @@ export function keptRow(id: string, job: Job, version: string): JobRow {
     job: `Job ${job.job}`,
     workshop: job.workshop,
     source: line.invented ? 'invented for the demo' : job.workshop,
-    // What is typed and not sealed yet is laid on whatever its log holds.
-    mark: 'kept',
-    day: null,
     line,
-    kept: true,
-    version,
   }
 }
 

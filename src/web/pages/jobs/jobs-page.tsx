@@ -4,6 +4,8 @@ import type { PageProps } from '../../shell/page-props.ts'
 import type { JobRow, Plain } from '../../state/messages.ts'
 import { useCameRows } from '../../state/use-came-rows.ts'
 import { Beside } from '../beside.tsx'
+import { ToldLines } from '../told-lines.tsx'
+import { TroubleBox } from '../trouble-box.tsx'
 import { JobLineRow } from './job-line-row.tsx'
 import './jobs.css'
 import { KeptWords } from './kept-words.tsx'
@@ -37,21 +39,8 @@ export function JobsPage(page: PageProps) {
         </button>
         <TakeIn onTold={setTold} onRow={kept.update} />
       </div>
-      {kept.trouble && (
-        <div className="beside-told" role="alert">
-          <p>{kept.trouble.sentence}</p>
-          <p>{kept.trouble.remedy}</p>
-        </div>
-      )}
-      <div role="status">
-        {told.length > 0 && (
-          <div className="beside-told">
-            {told.map((line) => (
-              <p key={line}>{line}</p>
-            ))}
-          </div>
-        )}
-      </div>
+      <TroubleBox trouble={kept.trouble} />
+      <ToldLines lines={told} />
       {rows.length > 1 && (
         <div className="beside-field">
           <label htmlFor="search">Search</label>

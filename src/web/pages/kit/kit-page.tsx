@@ -6,6 +6,7 @@ import type { Plain } from '../../state/messages.ts'
 import { firstHand } from '../../state/use-hand.ts'
 import { useWorkshopFiles } from '../../state/use-workshop-files.ts'
 import { Beside } from '../beside.tsx'
+import { ToldLines } from '../told-lines.tsx'
 import { KitForm } from './kit-form.tsx'
 
 /** What the workshop owns, and how well each of it measures. */
@@ -53,15 +54,7 @@ export function KitPage(page: PageProps) {
           ? 'What is owned here, and how well it measures. A better figure makes every result that rests on it surer.'
           : 'A kit to start from stands below, with errors that are usual for such gauges. Change what is otherwise, take out what you do not have, and keep it.'}
       </p>
-      <div role="status">
-        {told.length > 0 && (
-          <div className="beside-told">
-            {told.map((line) => (
-              <p key={line}>{line}</p>
-            ))}
-          </div>
-        )}
-      </div>
+      <ToldLines lines={told} />
       {isNew && open.length > 0 && (
         <div className="beside-do">
           <button type="button" onClick={workWith}>

@@ -7,6 +7,7 @@ import type { Plain } from '../../state/messages.ts'
 import { useHand } from '../../state/use-hand.ts'
 import { useWorkshopFiles } from '../../state/use-workshop-files.ts'
 import { Beside } from '../beside.tsx'
+import { TroubleBox } from '../trouble-box.tsx'
 import { deviceName } from '../workshop/device-name.ts'
 import { holdPaper } from '../workshop/shown-paper.ts'
 import { complaints } from './complaints.ts'
@@ -92,12 +93,7 @@ export function NewJobPage(page: PageProps) {
         </section>
       }
     >
-      {trouble && (
-        <div className="beside-told" role="alert">
-          <p>{trouble.sentence}</p>
-          <p>{trouble.remedy}</p>
-        </div>
-      )}
+      <TroubleBox trouble={trouble} />
       <fieldset className="beside-field new-complaint">
         <legend>What is it that brings the vehicle here?</legend>
         <div className="beside-do">

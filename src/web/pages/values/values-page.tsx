@@ -4,6 +4,7 @@ import type { KeepAsks } from '../../keep/keep-messages.ts'
 import type { PageProps } from '../../shell/page-props.ts'
 import type { Plain } from '../../state/messages.ts'
 import { Beside } from '../beside.tsx'
+import { TroubleBox } from '../trouble-box.tsx'
 import { ValuesForm } from './values-form.tsx'
 
 type Files = KeepAsks['filesOf']['back']['files']
@@ -23,12 +24,7 @@ export function ValuesPage(page: PageProps) {
   }, [id])
   return (
     <Beside here="" title={row ? `Values of ${row.vehicle}` : 'Values of a vehicle'} page={page}>
-      {trouble && (
-        <div className="beside-told" role="alert">
-          <p>{trouble.sentence}</p>
-          <p>{trouble.remedy}</p>
-        </div>
-      )}
+      <TroubleBox trouble={trouble} />
       {files && row && (
         <ValuesForm
           job={id}

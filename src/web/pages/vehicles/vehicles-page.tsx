@@ -7,6 +7,7 @@ import { firstHand } from '../../state/use-hand.ts'
 import { useWorkshopFiles } from '../../state/use-workshop-files.ts'
 import { Beside } from '../beside.tsx'
 import { saveFile } from '../jobs/save-file.ts'
+import { ToldLines } from '../told-lines.tsx'
 import { CornerForm } from './corner-form.tsx'
 
 /** A corner model that is being changed: where it comes from, and for which axle of which job. */
@@ -70,15 +71,7 @@ export function VehiclesPage(page: PageProps) {
   const textOf = (file: unknown, member: string) => String((file as Record<string, unknown>)[member] ?? '')
   return (
     <Beside here="vehicles" title={job ? `Corner models of ${job.vehicle}` : 'Vehicles'} page={page}>
-      <div role="status">
-        {told.length > 0 && (
-          <div className="beside-told">
-            {told.map((line) => (
-              <p key={line}>{line}</p>
-            ))}
-          </div>
-        )}
-      </div>
+      <ToldLines lines={told} />
       {workshop === null && (
         <p className="beside-note">
           This device belongs to no workshop yet, so nothing can be kept for it. Say under Workshop what it is

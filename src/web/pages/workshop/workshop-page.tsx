@@ -4,6 +4,7 @@ import type { Workshop } from '../../keep/keep-messages.ts'
 import type { PageProps } from '../../shell/page-props.ts'
 import type { Plain } from '../../state/messages.ts'
 import { Beside } from '../beside.tsx'
+import { TroubleBox } from '../trouble-box.tsx'
 import { BeginWorkshop } from './begin-workshop.tsx'
 import { People } from './people.tsx'
 import { RootPaper } from './root-paper.tsx'
@@ -30,12 +31,7 @@ export function WorkshopPage(page: PageProps) {
   }
   return (
     <Beside here="workshop" title="Workshop" page={page}>
-      {trouble && (
-        <div className="beside-told" role="alert">
-          <p>{trouble.sentence}</p>
-          <p>{trouble.remedy}</p>
-        </div>
-      )}
+      <TroubleBox trouble={trouble} />
       {paper && <RootPaper paper={paper} onDone={goOn} />}
       {workshop && (
         <dl className="workshop-facts">

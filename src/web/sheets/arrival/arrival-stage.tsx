@@ -1,8 +1,7 @@
-import type { ReactNode } from 'react'
 import { glued } from '../../drawing/glued.ts'
-import type { Units } from '../../state/messages.ts'
+import { StageFrame } from '../../shell/stage-frame.tsx'
+import type { StageProps } from '../../shell/stage-props.ts'
 import { useCounter } from '../../state/use-counter.ts'
-import type { OpenJob } from '../../state/use-job.ts'
 import { Troubles } from '../angles/troubles.tsx'
 import { ArrivalNext } from './arrival-next.tsx'
 import { HeightBlock } from './height-block.tsx'
@@ -11,30 +10,13 @@ import { ToldBlock } from './told-block.tsx'
 import { TyreBlock } from './tyre-block.tsx'
 
 /** The arrival: what is told and looked at before anything is undone, in the order in which it is done. */
-export function ArrivalStage({
-  job,
-  id,
-  units,
-  head,
-  foot,
-}: {
-  job: OpenJob
-  id: string
-  units: Units
-  head: ReactNode
-  foot: ReactNode
-}) {
+export function ArrivalStage({ job, id, units, head, foot }: StageProps) {
   const { sheet, trouble: own, working } = useCounter('arrival', job, id, units)
   const trouble = job.trouble ?? own
   const shared = sheet && { sheet, job, id, units }
   return (
     <>
-      <main className="page-sheet" id="sheet" tabIndex={-1}>
-        {head}
-        <p className={`stale${trouble ? '' : ' unseen'}`} role="status" aria-live="polite">
-          {trouble && `${trouble.sentence} ${trouble.remedy}`}
-        </p>
-        {!sheet && !trouble && <p className="page-wait">Reading what is noted …</p>}
+      <StageFrame head={head} foot={foot} trouble={trouble} wait={sheet ? null : 'Reading what is noted …'}>
         {sheet && shared && (
           <div className="arrival" aria-busy={working}>
             <Troubles troubles={sheet.troubles} />
@@ -58,8 +40,7 @@ export function ArrivalStage({
             </section>
           </div>
         )}
-        {foot}
-      </main>
+      </StageFrame>
       {sheet && <ArrivalNext sheet={sheet} id={id} />}
     </>
   )

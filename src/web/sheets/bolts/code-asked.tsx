@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react'
 import { askKeeper } from '../../keep/keep-hand.ts'
 import type { Plain } from '../../state/messages.ts'
+import { AskBar } from './ask-bar.tsx'
 
 /** Asks a person's short code before they take over; each wrong one lets the next wait longer. */
 export function CodeAsked({
@@ -52,18 +53,7 @@ export function CodeAsked({
           onChange={(event) => setCode(event.target.value)}
         />
         <p role="status">{said}</p>
-        <div className="doing-bar">
-          <button type="button" className="doing-back" onClick={onBack}>
-            Back
-          </button>
-          <button
-            type="submit"
-            className={code === '' ? 'doing-later' : 'doing-act'}
-            aria-disabled={code === ''}
-          >
-            {code === '' ? 'Type it above' : `Go on as ${sign}`}
-          </button>
-        </div>
+        <AskBar isReady={code !== ''} on={`Go on as ${sign}`} lacks="Type it above" onBack={onBack} />
       </form>
     </main>
   )

@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react'
 import { askKeeper } from '../../keep/keep-hand.ts'
 import { anyKept } from '../../state/any-kept.ts'
+import { AskBar } from './ask-bar.tsx'
 import { CodeAsked } from './code-asked.tsx'
 
 /** Asks whose hand it was; those known on this device are one touch. */
@@ -66,18 +67,7 @@ export function HandAsked({
           aria-describedby={`${id}-why`}
           onChange={(event) => setText(event.target.value)}
         />
-        <div className="doing-bar">
-          <button type="button" className="doing-back" onClick={onBack}>
-            Back
-          </button>
-          <button
-            type="submit"
-            className={sign === '' ? 'doing-later' : 'doing-act'}
-            aria-disabled={sign === ''}
-          >
-            {sign === '' ? 'Type them above' : `Go on as ${sign}`}
-          </button>
-        </div>
+        <AskBar isReady={sign !== ''} on={`Go on as ${sign}`} lacks="Type them above" onBack={onBack} />
       </form>
     </main>
   )

@@ -7,6 +7,7 @@ import { useNote } from '../../state/use-note.ts'
 import { withUnit } from '../../state/with-unit.ts'
 import { ClockFace } from './clock-face.tsx'
 import './marks.css'
+import { AskBar } from './ask-bar.tsx'
 import { markFields, markWords } from './mark-fields.ts'
 import { upper } from './upper.ts'
 
@@ -116,14 +117,7 @@ export function MarkAsked({ bolt, job, onBack }: { bolt: SheetBolt; job: OpenJob
             {(note.refusal ?? trouble)!.sentence} {(note.refusal ?? trouble)!.remedy}
           </p>
         )}
-        <div className="doing-bar">
-          <button type="button" className="doing-back" onClick={onBack}>
-            Back
-          </button>
-          <button type="submit" className={ready ? 'doing-act' : 'doing-later'} aria-disabled={!ready}>
-            {ready ? 'Note it' : 'Say how it is'}
-          </button>
-        </div>
+        <AskBar isReady={ready} on="Note it" lacks="Say how it is" onBack={onBack} />
       </form>
     </main>
   )

@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react'
 import type { DoingAct } from '../../../sheet/index.ts'
 import { withUnit } from '../../state/with-unit.ts'
+import { AskBar } from './ask-bar.tsx'
 
 /** Asks what was read before an act is taken in: an end float. A bare number takes the unit that stands there. */
 export function ValueAsked({
@@ -51,14 +52,7 @@ export function ValueAsked({
             />
           </div>
         ))}
-        <div className="doing-bar">
-          <button type="button" className="doing-back" onClick={onBack}>
-            Back
-          </button>
-          <button type="submit" className={missing ? 'doing-later' : 'doing-act'} aria-disabled={missing}>
-            {missing ? 'Type it above' : 'Take it'}
-          </button>
-        </div>
+        <AskBar isReady={!missing} on="Take it" lacks="Type it above" onBack={onBack} />
       </form>
     </main>
   )

@@ -1,12 +1,12 @@
-import { type ReactNode, useState } from 'react'
+import { useState } from 'react'
 import type { FindingsCheck } from '../../../sheet/index.ts'
 import { glued } from '../../drawing/glued.ts'
 import { useMatch } from '../../drawing/use-match.ts'
 import { usePrinting } from '../../drawing/use-printing.ts'
-import type { Units } from '../../state/messages.ts'
+import { StageFrame } from '../../shell/stage-frame.tsx'
+import type { StageProps } from '../../shell/stage-props.ts'
 import { useFindings } from '../../state/use-findings.ts'
 import { firstHand } from '../../state/use-hand.ts'
-import type { OpenJob } from '../../state/use-job.ts'
 import { Cautions } from '../angles/cautions.tsx'
 import { Troubles } from '../angles/troubles.tsx'
 import { FindingDrawn } from './finding-drawn.tsx'
@@ -16,19 +16,7 @@ import { FindingsLists } from './findings-lists.tsx'
 import { FindingsNext } from './findings-next.tsx'
 
 /** The findings of a job: what explains the readings, how surely, what to check next, what to order. */
-export function FindingsStage({
-  job,
-  id,
-  units,
-  head,
-  foot,
-}: {
-  job: OpenJob
-  id: string
-  units: Units
-  head: ReactNode
-  foot: ReactNode
-}) {
+export function FindingsStage({ job, id, units, head, foot }: StageProps) {
   const findings = useFindings(job, id, units)
   const { sheet } = findings
   const [open, setOpen] = useState<string | null>(null)
@@ -46,12 +34,12 @@ export function FindingsStage({
   }
   return (
     <>
-      <main className="page-sheet" id="sheet" tabIndex={-1}>
-        {head}
-        <p className={`stale${trouble ? '' : ' unseen'}`} role="status" aria-live="polite">
-          {trouble && `${trouble.sentence} ${trouble.remedy}`}
-        </p>
-        {!sheet && !trouble && <p className="page-wait">Weighing what explains the readings …</p>}
+      <StageFrame
+        head={head}
+        foot={foot}
+        trouble={trouble}
+        wait={sheet ? null : 'Weighing what explains the readings …'}
+      >
         {sheet && (
           <div className="findings" aria-busy={findings.working} data-took={Math.round(findings.took)}>
             <Troubles troubles={sheet.troubles} />
@@ -108,8 +96,7 @@ export function FindingsStage({
             </div>
           </div>
         )}
-        {foot}
-      </main>
+      </StageFrame>
       {sheet && <FindingsNext sheet={sheet} working={findings.working} id={id} />}
     </>
   )

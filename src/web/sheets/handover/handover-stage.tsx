@@ -1,7 +1,6 @@
-import type { ReactNode } from 'react'
-import type { Units } from '../../state/messages.ts'
+import { StageFrame } from '../../shell/stage-frame.tsx'
+import type { StageProps } from '../../shell/stage-props.ts'
 import { useCounter } from '../../state/use-counter.ts'
-import type { OpenJob } from '../../state/use-job.ts'
 import { Cautions } from '../angles/cautions.tsx'
 import { Troubles } from '../angles/troubles.tsx'
 import { DecideBlock } from './decide-block.tsx'
@@ -16,31 +15,19 @@ import { SignBlock } from './sign-block.tsx'
 import { useWho } from './use-who.ts'
 
 /** The handover: what holds the vehicle back, what is due, what is open, and the signature. */
-export function HandoverStage({
-  job,
-  id,
-  units,
-  head,
-  foot,
-}: {
-  job: OpenJob
-  id: string
-  units: Units
-  head: ReactNode
-  foot: ReactNode
-}) {
+export function HandoverStage({ job, id, units, head, foot }: StageProps) {
   const { sheet, trouble: own, working } = useCounter('handover', job, id, units)
   const who = useWho()
   const trouble = job.trouble ?? own
   const parts = sheet && { sheet, job, id, who }
   return (
     <>
-      <main className="page-sheet" id="sheet" tabIndex={-1}>
-        {head}
-        <p className={`stale${trouble ? '' : ' unseen'}`} role="status" aria-live="polite">
-          {trouble && `${trouble.sentence} ${trouble.remedy}`}
-        </p>
-        {!sheet && !trouble && <p className="page-wait">Reading what is done and what is open …</p>}
+      <StageFrame
+        head={head}
+        foot={foot}
+        trouble={trouble}
+        wait={sheet ? null : 'Reading what is done and what is open …'}
+      >
         {sheet && parts && (
           <div className="arrival handover" aria-busy={working}>
             <Troubles troubles={sheet.troubles} />
@@ -55,8 +42,7 @@ export function HandoverStage({
             <SignBlock {...parts} units={units} />
           </div>
         )}
-        {foot}
-      </main>
+      </StageFrame>
       {sheet && <HandoverNext sheet={sheet} id={id} />}
     </>
   )

@@ -1,7 +1,8 @@
-import { type ReactNode, useState } from 'react'
+import { useState } from 'react'
 import type { PlanSheetLine } from '../../../sheet/index.ts'
+import { StageFrame } from '../../shell/stage-frame.tsx'
+import type { StageProps } from '../../shell/stage-props.ts'
 import { firstHand } from '../../state/use-hand.ts'
-import type { OpenJob } from '../../state/use-job.ts'
 import { usePlan } from '../../state/use-plan.ts'
 import { Cautions } from '../angles/cautions.tsx'
 import { Troubles } from '../angles/troubles.tsx'
@@ -13,17 +14,7 @@ import { PlanNext } from './plan-next.tsx'
 import { PlanSums } from './plan-sums.tsx'
 
 /** The plan of a job: what is replaced, the order station by station, what to have, what follows. */
-export function PlanStage({
-  job,
-  id,
-  head,
-  foot,
-}: {
-  job: OpenJob
-  id: string
-  head: ReactNode
-  foot: ReactNode
-}) {
+export function PlanStage({ job, id, head, foot }: StageProps) {
   const plan = usePlan(job, id)
   const [open, setOpen] = useState<string | null>(null)
   const { sheet } = plan
@@ -41,14 +32,12 @@ export function PlanStage({
   const trouble = job.trouble ?? plan.trouble
   return (
     <>
-      <main className="page-sheet" id="sheet" tabIndex={-1}>
-        {head}
-        <p className={`stale${trouble ? '' : ' unseen'}`} role="status" aria-live="polite">
-          {trouble && `${trouble.sentence} ${trouble.remedy}`}
-        </p>
-        {!sheet && !trouble && (
-          <p className="page-wait">Working out what must come apart, and in which order …</p>
-        )}
+      <StageFrame
+        head={head}
+        foot={foot}
+        trouble={trouble}
+        wait={sheet ? null : 'Working out what must come apart, and in which order …'}
+      >
         {sheet && (
           <div className="plan" aria-busy={plan.working}>
             <Troubles troubles={sheet.troubles} />
@@ -73,8 +62,7 @@ export function PlanStage({
             )}
           </div>
         )}
-        {foot}
-      </main>
+      </StageFrame>
       {sheet && <PlanNext plan={plan} sheet={sheet} id={id} onOpen={setOpen} />}
     </>
   )
