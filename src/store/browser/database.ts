@@ -90,5 +90,6 @@ export function databaseOf(name: string): Database {
 const version = 2
 const stores = ['logs', 'pieces', 'pinned', 'beside', 'recalled', 'keys'] as const
 
+/** Closed before it was used, or taken away in the middle of it: nothing of that transaction was kept. */
 const isClosed = (error: unknown): boolean =>
-  error instanceof DOMException && error.name === 'InvalidStateError'
+  error instanceof DOMException && ['InvalidStateError', 'AbortError'].includes(error.name)
